@@ -1,0 +1,18 @@
+from .clashes import Clash, ClashAnswer
+from .drying import Forecast
+from .facts import Cover, Move, PartEvent, PieceWeighing, StageEvent, TouchCheck
+from .pieces import Part, Piece
+
+__all__ = [
+    "Clash",
+    "ClashAnswer",
+    "Cover",
+    "Forecast",
+    "Move",
+    "Part",
+    "PartEvent",
+    "Piece",
+    "PieceWeighing",
+    "StageEvent",
+    "TouchCheck",
+]

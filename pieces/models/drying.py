@@ -1,0 +1,23 @@
+"""Stored drying: states of many draws, advanced as the air becomes known."""
+
+from django.db import models
+
+from studio.models import StudioOwned
+
+from .pieces import Part, Piece
+
+
+class Forecast(StudioOwned):
+    """What the drying model says of one part; refreshed by sweeps, read by the bench."""
+
+    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="forecasts")
+    part = models.OneToOneField(Part, on_delete=models.PROTECT, related_name="forecast")
+    key = models.CharField(max_length=64)
+    draws = models.PositiveSmallIntegerField()
+    states = models.BinaryField(null=True)
+    advanced_to = models.DateTimeField(null=True)
+    windows = models.JSONField(default=dict)
+    curve = models.JSONField(default=dict)
+    inputs = models.JSONField(default=dict)
+    computed_at = models.DateTimeField(null=True)
+    wanted_at = models.DateTimeField(null=True, db_index=True)

@@ -1,0 +1,83 @@
+"""What happened to pieces and their parts: rows that are never changed."""
+
+from django.db import models
+
+from studio.models import Fact, Place
+
+from .pieces import Part, Piece
+
+
+class StageEvent(Fact):
+    """A piece came to a stage: one row for each visit."""
+
+    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="visits")
+    stage = models.CharField(max_length=10)
+    state = models.CharField(max_length=14)
+    reason = models.CharField(max_length=200, blank=True)
+    place = models.ForeignKey(Place, null=True, on_delete=models.PROTECT, related_name="+")
+    occasion_id = models.UUIDField(null=True)
+    occasion_name = models.CharField(max_length=40, blank=True)
+    cause = models.CharField(max_length=40, blank=True)
+    cause_is_guess = models.BooleanField(default=False)
+    reclaim = models.CharField(max_length=6, blank=True)
+
+    class Meta:
+        indexes = [models.Index(fields=["piece", "happened_at"], name="visit_by_time")]
+
+
+class PartEvent(Fact):
+    """Something happened to one part."""
+
+    class Kind(models.TextChoices):
+        PRESSED = "pressed"
+        DEMOULDED = "demoulded"
+        NOT_YET = "not_yet"
+        STUCK = "stuck"
+        JOINED = "joined"
+        CRACKED = "cracked"
+        SCRAPPED = "scrapped"
+        REPLACED = "replaced"
+
+    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="part_events")
+    part = models.ForeignKey(Part, on_delete=models.PROTECT, related_name="events")
+    kind = models.CharField(max_length=10, choices=Kind)
+    how = models.CharField(max_length=40, blank=True)
+    cause = models.CharField(max_length=40, blank=True)
+
+    class Meta:
+        indexes = [models.Index(fields=["piece", "happened_at"], name="part_event_by_time")]
+
+
+class Cover(Fact):
+    """A piece was covered or uncovered."""
+
+    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="covers")
+    state = models.CharField(max_length=8, choices=Piece.CoverState)
+
+
+class PieceWeighing(Fact):
+    """A piece on the scale."""
+
+    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="weighings")
+    mass_g = models.FloatField()
+
+
+class TouchCheck(Fact):
+    """How a piece feels to a hand."""
+
+    class Feel(models.TextChoices):
+        SOFT = "soft"
+        LEATHER_HARD = "leather_hard"
+        TOO_STIFF = "too_stiff"
+        BONE_DRY = "bone_dry"
+
+    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="checks")
+    part = models.ForeignKey(Part, null=True, on_delete=models.PROTECT, related_name="checks")
+    feel = models.CharField(max_length=14, choices=Feel)
+
+
+class Move(Fact):
+    """A piece was put somewhere."""
+
+    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="moves")
+    place = models.ForeignKey(Place, on_delete=models.PROTECT, related_name="+")

@@ -1,0 +1,56 @@
+"""The envelope of an act, as it comes over the wire."""
+
+import hashlib
+from collections.abc import Mapping
+from datetime import timedelta
+
+import orjson
+from rest_framework import serializers
+
+from .fields import MomentField
+
+NOTE_MOST = 4000
+FUTURE_MOST = timedelta(minutes=5)
+
+
+class ActIn(serializers.Serializer[Mapping[str, object]]):
+    """What every act says of itself; each act adds its own fields."""
+
+    id = serializers.UUIDField(
+        help_text="Made by the writer; the same id sent again is the same act."
+    )
+    happened_at = MomentField(help_text="When it happened, as the person says.")
+    based_on = serializers.IntegerField(
+        min_value=0,
+        max_value=2**53,
+        default=0,
+        help_text="Highest journal number this device had seen.",
+    )
+    sent_at = MomentField(required=False, help_text="The sender's clock at sending.")
+    corrects = serializers.UUIDField(required=False, allow_null=True, default=None)
+    note = serializers.CharField(required=False, allow_blank=True, default="", max_length=NOTE_MOST)
+
+
+class ChangeIn(ActIn):
+    """The envelope of a PATCH: the id and the time may be left to the server."""
+
+    id = serializers.UUIDField(required=False)
+    happened_at = MomentField(required=False)
+
+
+class ActOut(serializers.Serializer[Mapping[str, object]]):
+    """What every answer to an act says."""
+
+    id = serializers.UUIDField()
+    journal_seq = serializers.IntegerField()
+
+
+def digest_of(path: str, body: object) -> str:
+    """Return what makes two sendings the same: where to, and what, but not when it was sent."""
+    said = (
+        {key: value for key, value in body.items() if key != "sent_at"}
+        if isinstance(body, dict)
+        else body
+    )
+    canonical = orjson.dumps([path, said], option=orjson.OPT_SORT_KEYS)
+    return hashlib.sha256(canonical).hexdigest()

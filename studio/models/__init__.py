@@ -1,0 +1,54 @@
+from .acts import Act
+from .append_only import AppendOnly, install_append_only
+from .journal import Fact, FactQuerySet, JournalEntry, JournalHead, JournalSubject, Note
+from .materials import ClayBody, ColourBatch, SlabBlock, TestBar
+from .places import ClimateReading, Place
+from .reminders import Delivery, Reminder
+from .runs import NumberBlock, NumberSeries, Replay, Run
+from .settings import Away, ClosedDay, OpeningHours, StudioSettings
+from .tenancy import (
+    AccessToken,
+    Device,
+    Invitation,
+    Member,
+    OwnedQuerySet,
+    SignInTry,
+    Studio,
+    StudioOwned,
+)
+
+__all__ = [
+    "AccessToken",
+    "Act",
+    "AppendOnly",
+    "Away",
+    "ClayBody",
+    "ClimateReading",
+    "ClosedDay",
+    "ColourBatch",
+    "Delivery",
+    "Device",
+    "Fact",
+    "FactQuerySet",
+    "Invitation",
+    "JournalEntry",
+    "JournalHead",
+    "JournalSubject",
+    "Member",
+    "Note",
+    "NumberBlock",
+    "NumberSeries",
+    "OpeningHours",
+    "OwnedQuerySet",
+    "Place",
+    "Reminder",
+    "Replay",
+    "Run",
+    "SignInTry",
+    "SlabBlock",
+    "Studio",
+    "StudioOwned",
+    "StudioSettings",
+    "TestBar",
+    "install_append_only",
+]
