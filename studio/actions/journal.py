@@ -32,12 +32,12 @@ def write(
 ) -> JournalEntry:
     """Append the act to the journal of its studio, inside the caller's transaction.
 
-    Raises `CorrectsNothing`, `AlreadyCorrected` and `CannotTakeBack` when the act it names cannot be
-    corrected.
+    Raises `CorrectsNothing`, `AlreadyCorrected` and `CannotTakeBack` when the act it names cannot
+    be corrected.
     """
     head = JournalHead.objects.select_for_update().get(studio=act.studio)
     if act.corrects is not None:
-        _check_correctable(act)
+        _check_correctable(act, act.corrects)
     body = {
         "id": str(act.id),
         "seq": head.seq + 1,
@@ -129,13 +129,13 @@ def plain(value: object) -> object:
             return value
 
 
-def _check_correctable(act: Act) -> None:
-    named = JournalEntry.objects.filter(studio=act.studio, pk=act.corrects).first()
+def _check_correctable(act: Act, corrects: UUID) -> None:
+    named = JournalEntry.objects.filter(studio=act.studio, pk=corrects).first()
     if named is None:
-        raise CorrectsNothing(f"No act {act.corrects} in this studio.", corrects=str(act.corrects))
+        raise CorrectsNothing(f"No act {corrects} in this studio.", corrects=str(corrects))
     if named.verb == "took_back":
-        raise CannotTakeBack("That act itself took something back.", corrects=str(act.corrects))
-    earlier = JournalEntry.objects.filter(studio=act.studio, corrects=act.corrects).first()
+        raise CannotTakeBack("That act itself took something back.", corrects=str(corrects))
+    earlier = JournalEntry.objects.filter(studio=act.studio, corrects=corrects).first()
     if earlier is not None:
         raise AlreadyCorrected(
             f"{earlier.member.first_name} corrected it already.", by=str(earlier.pk)

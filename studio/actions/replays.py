@@ -33,7 +33,7 @@ def once(
     """Do the work and keep its answer, or give the answer kept; the flag says which.
 
     The work and the kept answer stand or fall together: one transaction holds both. Raises
-    `ActIdReused` when the id came with another request, `ActIdTaken` when it belongs to another studio.
+    `ActIdReused` when the id came with another request, `ActIdTaken` when another studio has it.
     """
     kept = _kept(act_id=act_id, studio=studio, digest=digest)
     if kept is not None:

@@ -52,5 +52,5 @@ class TokenAuthentication(authentication.BaseAuthentication):
 
 
 def hashed(key: str) -> str:
-    """Return the sha256 under which a key is kept; keys are long and random, so no salt is needed."""
+    """Return the sha256 under which a key is kept: long and random, so it needs no salt."""
     return hashlib.sha256(key.encode()).hexdigest()

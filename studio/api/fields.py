@@ -1,6 +1,7 @@
 """Fields that read what people type, and keep it."""
 
 from datetime import datetime
+from typing import Any
 
 from drf_spectacular.utils import extend_schema_field
 from rest_framework import serializers
@@ -14,9 +15,9 @@ class QuantityField(serializers.Field[float, object, float, object]):
     """A number in `unit`, or a text with a unit of the same kind ("3/8 in", "61 °F")."""
 
     def __init__(
-        self, *, unit: str, least: float | None = None, most: float | None = None, **kw: object
+        self, *, unit: str, least: float | None = None, most: float | None = None, **kw: Any
     ) -> None:
-        super().__init__(**kw)  # type: ignore[arg-type]  # the base class takes the same keywords
+        super().__init__(**kw)
         self.unit, self.least, self.most = unit, least, most
 
     def to_internal_value(self, data: object) -> float:
@@ -35,7 +36,7 @@ class QuantityField(serializers.Field[float, object, float, object]):
                 f"At most {self.most:g} {self.unit}, not {typed.value:g}.", code="max-value"
             )
         if typed.as_typed is not None:
-            self.context.setdefault("as_typed", {})[self._pointer()] = typed.as_typed
+            self.context["as_typed"][self._pointer()] = typed.as_typed
         return typed.value
 
     def to_representation(self, value: float) -> float:
@@ -43,7 +44,7 @@ class QuantityField(serializers.Field[float, object, float, object]):
 
     def _pointer(self) -> str:
         names: list[str] = []
-        field: serializers.Field | None = self  # type: ignore[type-arg]
+        field: Any = self
         while field is not None and field.field_name:
             names.append(field.field_name)
             field = field.parent

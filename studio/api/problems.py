@@ -138,8 +138,8 @@ def _response(problem: dict[str, object], error: Exception) -> Response:
     status = problem["status"]
     assert isinstance(status, int)
     response = Response(problem, status=status, content_type=CONTENT_TYPE)
-    if isinstance(error, exceptions.Throttled) and error.wait is not None:
-        response["Retry-After"] = str(max(1, round(error.wait)))
+    if wait := getattr(error, "wait", None):
+        response["Retry-After"] = str(max(1, round(wait)))
     if header := getattr(error, "auth_header", None):
         response["WWW-Authenticate"] = header
     return response

@@ -92,12 +92,12 @@ class StudioView(APIView):
 
     def given(self, shape: type[serializers.Serializer[Any]], data: object = None) -> Given:
         """Return the request's body (or `data`) in the given shape, or answer 400 with pointers."""
+        self.as_typed: dict[str, str] = {}
         serializer = shape(
             data=self.request.data if data is None else data,
-            context={"request": self.request, "view": self},
+            context={"request": self.request, "view": self, "as_typed": self.as_typed},
         )
         serializer.is_valid(raise_exception=True)
-        self.as_typed = dict(serializer.context.get("as_typed", {}))
         return dict(serializer.validated_data)
 
     def once(self, shape: type[ActIn], work: Work, *, status: int = 201) -> Response:

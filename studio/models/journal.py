@@ -86,7 +86,7 @@ class Fact(StudioOwned):
     entry = models.ForeignKey(JournalEntry, on_delete=models.PROTECT, related_name="+")
     happened_at = models.DateTimeField()
 
-    objects = FactQuerySet.as_manager()
+    objects = FactQuerySet.as_manager()  # type: ignore[misc]  # a narrower manager
 
     class Meta:
         abstract = True
