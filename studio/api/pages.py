@@ -1,6 +1,6 @@
 """Lists by pages: each page begins after the last row of the one before (keyset paging).
 
-Unlike counting rows, this costs the same on every page, and a row that is added meanwhile moves none.
+Unlike counting rows, this costs the same on every page, and a row added meanwhile moves none.
 """
 
 import base64
@@ -8,7 +8,7 @@ import binascii
 import json
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache
 from typing import Any
 
 from django.core.exceptions import FieldDoesNotExist, ValidationError
@@ -59,7 +59,7 @@ def keyset(
     return Page(rows=rows, next=f"{request.path}?{query.urlencode()}")
 
 
-@lru_cache(maxsize=None)
+@cache
 def paged(shape: type[serializers.Serializer[Any]]) -> type[serializers.Serializer[Any]]:
     """Return the shape of a page of `shape`, for the schema."""
     name = f"{shape.__name__}Page"
@@ -107,9 +107,7 @@ def _read(
         values = json.loads(base64.urlsafe_b64decode(padded.encode()))
         if not isinstance(values, list) or len(values) != len(fields) or None in values:
             raise ValueError(cursor)
-        return [
-            _typed(queryset, name, value) for name, value in zip(fields, values, strict=True)
-        ]
+        return [_typed(queryset, name, value) for name, value in zip(fields, values, strict=True)]
     except (ValueError, TypeError, ValidationError, binascii.Error) as error:
         detail = ErrorDetail("That page cannot be found; start again.", "bad-cursor")
         raise serializers.ValidationError({PARAMETER: [detail]}) from error
@@ -130,7 +128,7 @@ def _typed(queryset: "QuerySet[Any, Any]", name: str, value: object) -> object:
         field = model._meta.get_field(last)
     except FieldDoesNotExist:
         return value
-    typed: object = field.to_python(value)  # type: ignore[union-attr]  # only columns order a list
+    typed: object = field.to_python(value)
     return typed
 
 
