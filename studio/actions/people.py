@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from django.contrib.auth.models import AbstractBaseUser
+from django.contrib.auth.models import User
 
 from studio.domain.refusals import Conflict
 from studio.models import Member, Studio
@@ -14,7 +14,7 @@ from studio.permissions import Role
 class Person:
     """Somebody with an account, as a studio is to know them."""
 
-    user: AbstractBaseUser
+    user: User
     first_name: str
     full_name: str
     initials: str

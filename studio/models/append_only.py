@@ -10,7 +10,7 @@ from django.db.migrations.state import StateApps
 
 POSTGRES_FUNCTION = """
 CREATE OR REPLACE FUNCTION natch_append_only() RETURNS trigger AS $$
-BEGIN RAISE EXCEPTION 'natch: % is append-only', TG_TABLE_NAME; END;
+BEGIN RAISE EXCEPTION 'natch: %% is append-only', TG_TABLE_NAME; END;
 $$ LANGUAGE plpgsql
 """
 
