@@ -190,9 +190,7 @@ class TestRead:
             "read(5.0); read('5 mm'); read('12', into='c'); print('pint' in sys.modules)"
         )
 
-        ran = subprocess.run(
-            [sys.executable, "-c", script], capture_output=True, text=True, check=True
-        )
+        ran = subprocess.check_output([sys.executable, "-c", script], text=True)
 
         assert ran.strip() == "False"
 
