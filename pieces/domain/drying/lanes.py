@@ -1,0 +1,160 @@
+"""Many draws of many pieces side by side: the constants and the steps of a batch, as arrays."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+
+from pieces.domain.drying.grid import grid
+from pieces.domain.drying.problem import Ensemble
+from pieces.domain.drying.steps import Steps
+from pieces.domain.drying.surface import vapour_conductance_m_s
+from pieces.domain.drying.windows import limits_kg_per_kg
+
+Floats = NDArray[np.float64]
+
+SHRUNK_FREE_KG_PER_KG: Final = 0.02  # drying of a face that frees it from the plaster
+
+
+@dataclass(frozen=True, slots=True)
+class Lanes:
+    """Constants of a batch; one lane is one draw of one piece.
+
+    (nodes, 1) where all sections are of one shape, else (nodes, lanes):
+    volume, share, conductance (one row fewer), both (sum of a node's conductances)
+    (lanes,): inner_area, depth_m, dry_kg_m3, slope (b), spread (D20 f_D / (b depth²)), scale,
+    power, k_m_s, heat_w_m2_k, freed (face moisture at which the piece is free), piece (its column
+    in the steps);  limits : (5, lanes)
+    """
+
+    volume: Floats
+    share: Floats
+    conductance: Floats
+    both: Floats
+    inner_area: Floats
+    depth_m: Floats
+    dry_kg_m3: Floats
+    slope: Floats
+    spread: Floats
+    scale: Floats
+    power: Floats
+    k_m_s: Floats
+    heat_w_m2_k: Floats
+    freed: Floats
+    limits: Floats
+    piece: NDArray[np.intp]
+
+    @classmethod
+    def of(cls, ensembles: Sequence[Ensemble]) -> Lanes:
+        """Lay `ensembles`, all of one number of nodes, side by side."""
+        draws = [each.draws for each in ensembles]
+        piece = np.repeat(np.arange(len(ensembles)), draws)
+        theta = np.concatenate([each.theta for each in ensembles], axis=1)
+        problems = [each.problem for each in ensembles]
+
+        def spread(values: Sequence[float]) -> Floats:
+            return np.asarray(values, dtype=np.float64)[piece]
+
+        grids = [grid(each.section.power, each.section.nodes) for each in problems]
+        alike = all(each is grids[0] for each in grids)
+
+        def laid(columns: Sequence[Floats]) -> Floats:
+            if alike:
+                return columns[0][:, None].copy()
+            return np.stack(columns, axis=1)[:, piece]
+
+        conductance = laid([each.conductance for each in grids])
+        both = np.zeros((conductance.shape[0] + 1, conductance.shape[1]))
+        both[:-1] += conductance
+        both[1:] += conductance
+        depth = spread([each.section.depth_m for each in problems])
+        slope = spread([each.body.diffusivity_slope for each in problems])
+        diffusivity = spread([each.body.diffusivity_m2_s for each in problems])
+        convection = np.exp(theta[1]) * spread(
+            [each.exchange.convection_w_m2_k for each in problems]
+        )
+        radiation = spread([each.exchange.radiation_w_m2_k for each in problems])
+        limits = np.array([list(limits_kg_per_kg(each).values()) for each in problems])
+        return cls(
+            volume=laid([each.volume for each in grids]),
+            share=laid([each.share for each in grids]),
+            conductance=conductance,
+            both=both,
+            inner_area=spread([each.inner_area for each in grids]),
+            depth_m=depth,
+            dry_kg_m3=spread([each.body.dry_density_kg_m3 for each in problems]),
+            slope=slope,
+            spread=diffusivity * np.exp(theta[0]) / (slope * depth**2),
+            scale=spread([each.body.isotherm_scale_kg_per_kg for each in problems]),
+            power=spread([each.body.isotherm_power for each in problems]),
+            k_m_s=vapour_conductance_m_s(convection),
+            heat_w_m2_k=convection + radiation,
+            freed=theta[2] - SHRUNK_FREE_KG_PER_KG,
+            limits=np.ascontiguousarray(limits.T[:, piece]),
+            piece=piece,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Moment:
+    """What every lane meets during one step: arrays (lanes,), or (2, lanes) for the two faces."""
+
+    span_s: Floats
+    air: tuple[Floats, Floats, Floats]
+    arrhenius: Floats
+    openness: Floats
+    conductance: Floats
+    holds: Floats
+    outside: Floats
+    fresh: Floats | None
+    on_plaster: tuple[NDArray[np.intp], NDArray[np.intp]]
+
+
+@dataclass(frozen=True, slots=True)
+class Timetable:
+    """The steps of several pieces in columns, short ones filled up with steps of no length."""
+
+    table: Floats  # (steps, 15, pieces)
+    at_s: Floats  # (steps + 1, pieces)
+
+    @classmethod
+    def of(cls, each_steps: Sequence[Steps]) -> Timetable:
+        """Set the steps of the pieces side by side."""
+        longest = max(steps.count for steps in each_steps)
+        table = np.zeros((longest, 15, len(each_steps)))
+        at = np.zeros((longest + 1, len(each_steps)))
+        for column, steps in enumerate(each_steps):
+            rows = (steps.span_s, steps.full, steps.slope, steps.vapour, steps.arrhenius)
+            sides = (steps.openness, steps.conductance, steps.holds, steps.outside, steps.fresh)
+            laid = np.stack([*rows, *(side[:, i] for side in sides for i in (0, 1))], axis=1)
+            table[: steps.count, :, column] = laid
+            table[steps.count :, 1:3, column] = 1.0  # any air will do for a step of no length
+            table[steps.count :, 13:, column] = np.nan
+            at[: steps.count + 1, column] = steps.at_s
+            at[steps.count + 1 :, column] = steps.at_s[-1]
+        return cls(table, at)
+
+    @property
+    def count(self) -> int:
+        """Return the number of steps of the longest column."""
+        return int(self.table.shape[0])
+
+    def moment(self, step: int, piece: NDArray[np.intp]) -> Moment:
+        """Return what the lanes meet in `step`."""
+        rows = self.table[step][:, piece]
+        fresh = rows[13:15]
+        return Moment(
+            span_s=rows[0],
+            air=(rows[1], rows[2], rows[3]),
+            arrhenius=rows[4],
+            openness=rows[5:7],
+            conductance=rows[7:9],
+            holds=rows[9:11],
+            outside=rows[11:13],
+            fresh=None if np.isnan(fresh).all() else fresh,
+            on_plaster=(np.flatnonzero(rows[7]), np.flatnonzero(rows[8])),
+        )

@@ -1,0 +1,247 @@
+"""The question put to the drying model, and the state it is in: frozen, without a clock."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from enum import StrEnum
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+
+from pieces.domain.drying.bodies import Body
+from pieces.domain.drying.climate import Climate
+from pieces.domain.drying.sections import FaceEvent, Section, checked_events
+
+Floats = NDArray[np.float64]
+
+
+class Stage(StrEnum):
+    """What a drying piece comes to; the order is that of the rows of `State.crossed_s`."""
+
+    DEMOULD = "demould"  # mean moisture low enough and some face shrunk free
+    JOIN_OPENS = "join_opens"  # leather-hard
+    JOIN_CLOSES = "join_closes"  # too dry to join
+    SHRINKAGE_ENDED = "shrinkage_ended"  # dampest point
+    BISQUE = "bisque"  # dampest point
+
+
+STAGES: Final = tuple(Stage)
+
+
+@dataclass(frozen=True, slots=True)
+class Exchange:
+    """How the room's air takes heat and vapour from a surface.
+
+    `convection_w_m2_k` 3 is still air [from memory]; `radiation_w_m2_k` 5.5 follows from
+    4 sigma T^3 at 20 °C and an emissivity near 0.95.
+    """
+
+    convection_w_m2_k: float = 3.0
+    radiation_w_m2_k: float = 5.5
+
+    def __post_init__(self) -> None:
+        """Refuse coefficients that are not positive."""
+        if not (self.convection_w_m2_k > 0.0 and self.radiation_w_m2_k >= 0.0):
+            raise ValueError("convection_w_m2_k must be above 0, radiation_w_m2_k not below 0.")
+
+
+STILL_AIR: Final = Exchange()
+
+
+@dataclass(frozen=True, slots=True)
+class Belief:
+    """What is believed of a piece before it is looked at: means and standard deviations.
+
+    The three unknowns are ln f_D (diffusivity), ln f_K (exchange with the room's air) and the
+    moisture as pressed X0 [kg/kg], the last as a difference from the body's figure. The first
+    widths join body .35 with piece .12, place .45 with piece .15, body .012 with piece .006.
+    `version` names the belief: stored forecasts made under another one are stale.
+    """
+
+    mean: tuple[float, float, float] = (0.0, 0.0, 0.0)
+    sd: tuple[float, float, float] = (
+        float(np.hypot(0.35, 0.12)),
+        float(np.hypot(0.45, 0.15)),
+        float(np.hypot(0.012, 0.006)),
+    )
+    version: str = "first"
+
+    def __post_init__(self) -> None:
+        """Refuse negative widths."""
+        if min(self.sd) < 0.0:
+            raise ValueError("sd must not be negative.")
+
+
+FIRST_BELIEF: Final = Belief()
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """One section of one piece, from its pressing on.
+
+    `events` is the whole schedule (the first is the pressing); `climate` must cover every hour
+    from the pressing, or from the state that is carried on, to the instant asked for.
+    """
+
+    body: Body
+    section: Section
+    events: tuple[FaceEvent, ...]
+    climate: Climate
+    exchange: Exchange = STILL_AIR
+    belief: Belief = FIRST_BELIEF
+
+    def __post_init__(self) -> None:
+        """Refuse a schedule out of order."""
+        object.__setattr__(self, "events", checked_events(self.events))
+
+    @property
+    def pressed_at_s(self) -> int:
+        """Return the instant of the pressing. [s since 1970]"""
+        return round(self.events[0].at_s)
+
+    def with_climate(self, climate: Climate) -> Problem:
+        """Return the same problem in other air (a reading has come in)."""
+        return replace(self, climate=climate)
+
+    def key(self) -> str:
+        """Return a digest of everything but the climate; equal keys may share a stored state."""
+        said = repr((self.body, self.section, self.events, self.exchange, self.belief)).encode()
+        return hashlib.sha256(said).hexdigest()
+
+    def seed(self) -> int:
+        """Return the seed of the draws: fixed for body and section, so pieces alike agree."""
+        said = repr((self.body.name, self.section)).encode()
+        return int.from_bytes(hashlib.sha256(said).digest()[:4], "big")
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """Where every draw has come to. Arrays are read-only by custom.
+
+    moisture_kg_per_kg : (nodes, draws), from the inner face or the centre to the outer face
+    saturation : (2, draws), of the plaster at the inner and the outer face (meaningless in air)
+    crossed_s : (5, draws), instant of each `Stage`; +inf while not reached. [s since 1970]
+    left_kg_m2 : (draws,), water gone through the faces, per square metre of outer face
+    """
+
+    moisture_kg_per_kg: Floats
+    saturation: Floats
+    crossed_s: Floats
+    left_kg_m2: Floats
+
+
+@dataclass(frozen=True, slots=True)
+class Ensemble:
+    """Equally likely ways a piece may be, with where each has come to by `advanced_to_s`.
+
+    theta : (3, draws): ln f_D, ln f_K, X0 [kg/kg]
+    weights : (draws,), sum 1; equal until someone has looked at the piece
+    """
+
+    problem: Problem
+    theta: Floats
+    state: State
+    advanced_to_s: int
+    weights: Floats
+
+    @property
+    def draws(self) -> int:
+        """Return the number of draws."""
+        return int(self.theta.shape[1])
+
+    def with_climate(self, climate: Climate) -> Ensemble:
+        """Return the ensemble, where it stands, in other air from there on."""
+        return replace(self, problem=self.problem.with_climate(climate))
+
+    def with_weights(self, weights: Floats) -> Ensemble:
+        """Return the ensemble reweighted; weights are scaled to sum 1.
+
+        Raises `ValueError` when they are negative, all zero or of another shape.
+        """
+        if weights.shape != (self.draws,) or np.any(weights < 0.0) or not weights.sum() > 0.0:
+            raise ValueError("weights must be one per draw, not negative, not all 0.")
+        return replace(self, weights=np.asarray(weights / weights.sum(), dtype=np.float64))
+
+    def to_bytes(self) -> bytes:
+        """Return theta, weights and state for storage (the problem is not kept)."""
+        header = {
+            "format": "drying-1",
+            "key": self.problem.key(),
+            "nodes": int(self.state.moisture_kg_per_kg.shape[0]),
+            "draws": self.draws,
+            "advanced_to_s": self.advanced_to_s,
+        }
+        arrays = [
+            self.theta,
+            self.weights[None],
+            self.state.moisture_kg_per_kg,
+            self.state.saturation,
+            self.state.crossed_s,
+            self.state.left_kg_m2[None],
+        ]
+        body = np.concatenate(arrays).astype("<f8").tobytes()
+        return json.dumps(header, sort_keys=True).encode() + b"\n" + body
+
+    @classmethod
+    def from_bytes(cls, problem: Problem, stored: bytes) -> Ensemble:
+        """Return the ensemble kept by `to_bytes` for a problem of the same key.
+
+        Raises `ValueError` when the bytes are of another problem or format: integrate anew then.
+        """
+        head, _, body = stored.partition(b"\n")
+        header: Mapping[str, object] = json.loads(head)
+        if header.get("format") != "drying-1" or header.get("key") != problem.key():
+            raise ValueError("The stored state belongs to another problem or format.")
+        draws, nodes = int(str(header["draws"])), int(str(header["nodes"]))
+        rows = np.frombuffer(body, dtype="<f8").astype(np.float64).reshape(-1, draws)
+        cuts = np.cumsum([3, 1, nodes, 2, len(STAGES)])
+        theta, weights, moisture, saturation, crossed, left = np.split(rows, cuts)
+        state = State(moisture, saturation, crossed, left[0])
+        return cls(problem, theta, state, int(str(header["advanced_to_s"])), weights[0])
+
+
+@dataclass(frozen=True, slots=True)
+class Track:
+    """How an ensemble went, step by step.
+
+    at_s : (steps + 1,), instants, the first where the run began. [s since 1970]
+    mean_kg_per_kg, dampest_kg_per_kg : (steps + 1, draws)
+    """
+
+    at_s: Floats
+    mean_kg_per_kg: Floats
+    dampest_kg_per_kg: Floats
+
+
+@dataclass(frozen=True, slots=True)
+class Batch:
+    """Ensembles to be carried on together: one call, whatever their number.
+
+    until_s
+        Instant to carry all on to, the same for all or one each. A past instant leaves an
+        ensemble as it is. Whole hours keep a stored state exactly on the way of an unbroken run.
+    keeps_track
+        Whether to return a `Track` of each, needed for curves.
+    """
+
+    ensembles: tuple[Ensemble, ...]
+    until_s: float | tuple[float, ...]
+    keeps_track: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """What `simulate` found.
+
+    after : the ensembles at `until_s`, in the order given
+    tracks : one per ensemble, or empty when not kept
+    unsettled : steps of single draws whose Newton iteration did not settle (0 in health)
+    """
+
+    after: tuple[Ensemble, ...]
+    tracks: tuple[Track, ...] = field(default=())
+    unsettled: int = 0
