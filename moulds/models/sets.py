@@ -8,7 +8,10 @@ from .designs import DesignPart, Master
 
 
 class MouldSet(StudioOwned):
-    """All plaster parts that give one clay part, under one label on a shelf."""
+    """All plaster parts that give one clay part, under one label on a shelf.
+
+    `release_h` is the studio's own figure: hours until the first press in the dry mould lets go.
+    """
 
     label = models.CharField(max_length=20)
     makes = models.ForeignKey(DesignPart, on_delete=models.PROTECT, related_name="mould_sets")
@@ -18,6 +21,9 @@ class MouldSet(StudioOwned):
     inspect_at_presses = models.PositiveIntegerField(null=True)
     retire_at_presses = models.PositiveIntegerField(null=True)
     is_hump = models.BooleanField(default=False)
+    rest_after_presses = models.PositiveSmallIntegerField(default=5)
+    release_h = models.FloatField(null=True)
+    revision = models.PositiveIntegerField(default=1)
 
     class Meta:
         constraints = [models.UniqueConstraint(fields=["studio", "label"], name="set_label_once")]
@@ -57,7 +63,10 @@ class Casting(StudioOwned):
 
 
 class MouldPart(StudioOwned):
-    """One plaster block of a casting. `presses` and `state` are folded."""
+    """One plaster block of a casting. `presses` and `state` are folded.
+
+    `presses_before` was taken over from earlier notes on the word of `presses_before_by`.
+    """
 
     class State(models.TextChoices):
         WHOLE = "whole"
@@ -71,6 +80,9 @@ class MouldPart(StudioOwned):
     state = models.CharField(max_length=10, choices=State, default=State.WHOLE)
     state_reason = models.CharField(max_length=200, blank=True)
     presses_before = models.PositiveIntegerField(default=0)
+    presses_before_by = models.ForeignKey(
+        Member, null=True, on_delete=models.PROTECT, related_name="+"
+    )
     presses = models.PositiveIntegerField(default=0)
 
     class Meta:
