@@ -1,6 +1,6 @@
 from .clashes import Clash, ClashAnswer
 from .drying import Forecast
-from .facts import Cover, Move, PartEvent, PieceWeighing, StageEvent, TouchCheck
+from .facts import Cover, Move, PartEvent, PieceFactQuerySet, PieceWeighing, StageEvent, TouchCheck
 from .pieces import Part, Piece
 
 __all__ = [
@@ -12,6 +12,7 @@ __all__ = [
     "Part",
     "PartEvent",
     "Piece",
+    "PieceFactQuerySet",
     "PieceWeighing",
     "StageEvent",
     "TouchCheck",

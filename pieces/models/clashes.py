@@ -24,7 +24,7 @@ class Clash(StudioOwned):
 
 
 class ClashAnswer(Fact):
-    """Which story stands: the first answer counts."""
+    """Which story stands: the first answer counts. `left_out` names the act that did not."""
 
     class Choice(models.TextChoices):
         FIRST = "first"
@@ -33,3 +33,4 @@ class ClashAnswer(Fact):
 
     clash = models.ForeignKey(Clash, on_delete=models.PROTECT, related_name="answers")
     choice = models.CharField(max_length=6, choices=Choice)
+    left_out = models.UUIDField(null=True)

@@ -1,14 +1,46 @@
 """What happened to pieces and their parts: rows that are never changed."""
 
+from typing import Self
+
 from django.db import models
 
-from studio.models import Fact, Place
+from studio.models import Fact, FactQuerySet, Place
 
+from .clashes import ClashAnswer
 from .pieces import Part, Piece
 
 
-class StageEvent(Fact):
+class PieceFactQuerySet(FactQuerySet):
+    """Facts about pieces of one studio."""
+
+    def agreed(self) -> Self:
+        """Leave out what was taken back, and what lost when two stories were settled."""
+        lost = ClashAnswer.objects.filter(
+            clash__piece=models.OuterRef("piece_id"), left_out=models.OuterRef("entry_id")
+        ).standing()
+        return self.standing().filter(~models.Exists(lost))
+
+
+class PieceFact(Fact):
+    """Something that happened to one piece."""
+
+    objects = PieceFactQuerySet.as_manager()
+
+    class Meta:
+        abstract = True
+
+
+class StageEvent(PieceFact):
     """A piece came to a stage: one row for each visit."""
+
+    class Grade(models.TextChoices):
+        FIRST = "first"
+        SECOND = "second"
+
+    class Reclaim(models.TextChoices):
+        NONE = "none"
+        PLAIN = "plain"
+        MIXED = "mixed"
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="visits")
     stage = models.CharField(max_length=10)
@@ -19,13 +51,16 @@ class StageEvent(Fact):
     occasion_name = models.CharField(max_length=40, blank=True)
     cause = models.CharField(max_length=40, blank=True)
     cause_is_guess = models.BooleanField(default=False)
-    reclaim = models.CharField(max_length=6, blank=True)
+    reclaim = models.CharField(max_length=6, choices=Reclaim, blank=True)
+    part = models.ForeignKey(Part, null=True, on_delete=models.PROTECT, related_name="+")
+    grade = models.CharField(max_length=6, choices=Grade, blank=True)
+    is_interrupted = models.BooleanField(default=False)
 
     class Meta:
         indexes = [models.Index(fields=["piece", "happened_at"], name="visit_by_time")]
 
 
-class PartEvent(Fact):
+class PartEvent(PieceFact):
     """Something happened to one part."""
 
     class Kind(models.TextChoices):
@@ -48,21 +83,21 @@ class PartEvent(Fact):
         indexes = [models.Index(fields=["piece", "happened_at"], name="part_event_by_time")]
 
 
-class Cover(Fact):
+class Cover(PieceFact):
     """A piece was covered or uncovered."""
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="covers")
     state = models.CharField(max_length=8, choices=Piece.CoverState)
 
 
-class PieceWeighing(Fact):
+class PieceWeighing(PieceFact):
     """A piece on the scale."""
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="weighings")
     mass_g = models.FloatField()
 
 
-class TouchCheck(Fact):
+class TouchCheck(PieceFact):
     """How a piece feels to a hand."""
 
     class Feel(models.TextChoices):
@@ -76,7 +111,7 @@ class TouchCheck(Fact):
     feel = models.CharField(max_length=14, choices=Feel)
 
 
-class Move(Fact):
+class Move(PieceFact):
     """A piece was put somewhere."""
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="moves")

@@ -7,7 +7,10 @@ from studio.models import ClayBody, Member, Place, StudioOwned
 
 
 class Piece(StudioOwned):
-    """What is delivered. Only the fold writes stage, state, since, place and cover."""
+    """What is delivered. Only the fold writes stage, state, since, place and cover.
+
+    `is_undone` marks a piece whose making was taken back: it is in no list, and its mark is free.
+    """
 
     class Use(models.TextChoices):
         FOOD = "food"
@@ -35,6 +38,9 @@ class Piece(StudioOwned):
     cover_since_at = models.DateTimeField(null=True)
     touched_at = models.DateTimeField()
     is_damaged = models.BooleanField(default=False)
+    grade = models.CharField(max_length=6, blank=True)
+    has_interrupted_bisque = models.BooleanField(default=False)
+    is_undone = models.BooleanField(default=False)
     has_clash = models.BooleanField(default=False)
     look_again_at = models.DateTimeField(null=True)
 
