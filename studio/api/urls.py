@@ -1,3 +1,5 @@
 from django.urls import URLPattern
 
-urlpatterns: list[URLPattern] = []
+from . import routes_sky, routes_who
+
+urlpatterns: list[URLPattern] = [*routes_who.urlpatterns, *routes_sky.urlpatterns]

@@ -26,6 +26,8 @@ class StudioSettings(models.Model):
     assumed_air_c = models.FloatField(default=15.0)
     assumed_humidity_fraction = models.FloatField(default=0.65)
     currency = models.CharField(max_length=3, default="GBP")
+    bisque_fee_minor_per_l = models.PositiveIntegerField(null=True)
+    glaze_fee_minor_per_l = models.PositiveIntegerField(null=True)
 
 
 class OpeningHours(StudioOwned):
@@ -58,3 +60,7 @@ class Away(StudioOwned):
     from_date = models.DateField()
     until_date = models.DateField()
     buddy = models.ForeignKey(Member, null=True, on_delete=models.PROTECT, related_name="+")
+    called_off_at = models.DateTimeField(null=True)
+
+    def belongs_to(self, member: Member) -> bool:
+        return self.member_id == member.pk

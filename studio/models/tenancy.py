@@ -60,6 +60,7 @@ class Member(StudioOwned):
     temperature_unit = models.CharField(max_length=8, default="c")
     is_left_handed = models.BooleanField(default=False)
     theme = models.CharField(max_length=8, default="phone")
+    text_percent = models.PositiveSmallIntegerField(default=100)
     pin_hash = models.CharField(max_length=200, blank=True)
     quiet_from = models.TimeField(null=True)
     quiet_until = models.TimeField(null=True)
@@ -117,6 +118,9 @@ class Device(StudioOwned):
     def __str__(self) -> str:
         return self.name
 
+    def belongs_to(self, member: Member) -> bool:
+        return self.member_id == member.pk
+
 
 class AccessToken(StudioOwned):
     """A named key for a script or a sensor; only its hash is kept."""
@@ -130,6 +134,9 @@ class AccessToken(StudioOwned):
     made_at = models.DateTimeField()
     used_at = models.DateTimeField(null=True)
     revoked_at = models.DateTimeField(null=True)
+
+    def belongs_to(self, member: Member) -> bool:
+        return self.member_id == member.pk
 
 
 class SignInTry(models.Model):

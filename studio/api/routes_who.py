@@ -1,0 +1,5 @@
+"""Addresses of people, devices, keys and the studio's own settings."""
+
+from django.urls import URLPattern
+
+urlpatterns: list[URLPattern] = []
