@@ -1,0 +1,69 @@
+/** The one function that sends a call, and the reads and small writes built on it. */
+import { readAnswer } from "./answers";
+import type { Answer } from "./answers";
+import { OfflineError, ProblemError, problemOf } from "./problem";
+
+/** Longer than the slowest answer we want to wait for, shorter than the drainer's lease. [ms] */
+export const PATIENCE_MS = 20_000;
+
+export const API = "/api/v1";
+
+let deviceId: string | null = null;
+
+/** Name the device once; from then on every call carries it. */
+export function setDevice(id: string | null): void {
+  deviceId = id;
+}
+
+export function csrfToken(cookies: string): string | null {
+  const found = /(?:^|;\s*)csrftoken=([^;]+)/.exec(cookies);
+  return found?.[1] ? decodeURIComponent(found[1]) : null;
+}
+
+export interface Call {
+  method: "GET" | "POST" | "PATCH" | "PUT" | "DELETE";
+  path: string;
+  body?: unknown;
+  headers?: Record<string, string>;
+  signal?: AbortSignal | undefined;
+}
+
+function headersOf(call: Call): Headers {
+  const headers = new Headers({ Accept: "application/json", ...call.headers });
+  if (call.body !== undefined && !(call.body instanceof FormData)) headers.set("Content-Type", "application/json");
+  if (deviceId) headers.set("X-Natch-Device", deviceId);
+  const token = csrfToken(document.cookie);
+  if (call.method !== "GET" && token) headers.set("X-CSRFToken", token);
+  return headers;
+}
+
+/** Send it and read the answer. Raises `OfflineError` when there was no answer at all. */
+export async function send(call: Call): Promise<Answer> {
+  const patience = AbortSignal.timeout(PATIENCE_MS);
+  const signal = call.signal ? AbortSignal.any([call.signal, patience]) : patience;
+  const body = call.body instanceof FormData ? call.body : call.body === undefined ? null : JSON.stringify(call.body);
+  let response: Response;
+  try {
+    response = await fetch(call.path, {
+      method: call.method, body, signal, headers: headersOf(call), credentials: "same-origin", cache: "no-store",
+    });
+  } catch (error) {
+    if (call.signal?.aborted) throw error;
+    throw new OfflineError("no-signal");
+  }
+  return readAnswer(response);
+}
+
+/** The body of a good answer. Raises `ProblemError` when the server said no, `OfflineError` when it was not the server. */
+export async function ask<Body>(call: Call): Promise<Body> {
+  const answer = await send(call);
+  if (!answer.isOurs) throw new OfflineError("no-studio");
+  if (answer.status >= 400) throw new ProblemError(problemOf(answer.status, answer.body), answer.retryAfter_s);
+  // The server's OpenAPI document is what promises this shape; shapes.ts names it.
+  return answer.body as Body;
+}
+
+/** Read a screen, a list or a row. */
+export async function get<Body>(path: string, signal?: AbortSignal): Promise<Body> {
+  return ask<Body>({ method: "GET", path, signal });
+}

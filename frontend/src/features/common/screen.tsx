@@ -1,0 +1,62 @@
+/** The frame of every screen: title, who holds the phone, the line of state, the tray, the places. */
+import type { ComponentChildren } from "preact";
+import { useLocation } from "preact-iso";
+import { dayAndClock } from "../../domain/clock";
+import { Body, Frame, Initials, PlaceBar, StateLine, Title } from "../../ui/frame";
+import { useSession, useZone } from "./session";
+import { useNow } from "./use-now";
+import { useOutboxState } from "./use-outbox";
+
+interface ScreenProps {
+  title: string;
+  when?: string | undefined;
+  /** When the rows shown were heard, if they are not fresh. */
+  heardAt?: Date | null | undefined;
+  isSeam?: boolean;
+  tray?: ComponentChildren;
+  children: ComponentChildren;
+}
+
+export function Screen({ title, when, heardAt, isSeam = true, tray, children }: ScreenProps) {
+  const { places, membership } = useSession();
+  const { path } = useLocation();
+  return (
+    <Frame>
+      <Title name={title} when={when}>
+        <a href="/person" aria-label={`${membership.member.first_name} holds this phone`}>
+          <Initials initials={membership.member.initials} />
+        </a>
+        <a href="/more">More</a>
+      </Title>
+      <PhoneLine heardAt={heardAt ?? null} />
+      <Body isSeam={isSeam}>{children}</Body>
+      {tray}
+      <PlaceBar places={places.map((place) => ({ ...place, isHere: path === place.href || path.startsWith(`${place.href}/`) }))} />
+    </Frame>
+  );
+}
+
+/** `3 kept on this phone · no signal`, or how old the rows are, or nothing. */
+function PhoneLine({ heardAt }: { heardAt: Date | null }) {
+  const zone = useZone();
+  const now = useNow();
+  const { me, isSignedOut } = useSession();
+  const { acts, halt, isSending } = useOutboxState();
+  const mine = acts.filter((act) => act.username === me.username);
+  const waiting = mine.filter((act) => act.state === "waiting").length;
+  const notTaken = mine.filter((act) => act.state === "parked").length;
+  const age = heardAt ? `as heard at ${dayAndClock(heardAt, now, zone)}` : "";
+  if (halt === "not_kept") return <StateLine>This phone could not keep that. Free some space on it, then tap again.</StateLine>;
+  if (halt === "sign_in" || isSignedOut) {
+    return waiting > 0
+      ? <StateLine count={waiting}><b>kept on this phone</b> · <a href="/sign-in">sign in to send</a></StateLine>
+      : <StateLine>signed out · <a href="/sign-in">sign in</a></StateLine>;
+  }
+  if (waiting > 0) {
+    const why = isSending ? "sending" : halt === "no_signal" ? "no signal" : halt === "no_studio" ? "the studio does not answer" : "sending";
+    return <StateLine count={waiting}><b>kept on this phone</b> · {why}</StateLine>;
+  }
+  if (notTaken > 0) return <StateLine count={notTaken}><a href="/not-taken">not taken</a></StateLine>;
+  return age ? <StateLine>{age}</StateLine> : null;
+}
+

@@ -1,0 +1,50 @@
+/** Acts from a screen: kept on the phone first, sent when they can be. */
+import { useCallback, useEffect, useState } from "preact/hooks";
+import type { KeptAct } from "../../offline/kept-act";
+import type { NewAct, OutboxState } from "../../offline/outbox";
+import { buzz } from "./look";
+import { studioPath, useSession } from "./session";
+
+export function useOutboxState(): OutboxState {
+  const { outbox } = useSession().phone;
+  const [state, setState] = useState(() => outbox.state());
+  useEffect(() => outbox.subscribe(() => { setState(outbox.state()); }), [outbox]);
+  return state;
+}
+
+/** This person's acts in this studio, in the order made: what an overlay lays over a snapshot. */
+export function useKeptActs(): readonly KeptAct[] {
+  const { acts } = useOutboxState();
+  const { me, membership } = useSession();
+  return acts.filter((act) => act.slug === membership.studio.slug && act.username === me.username);
+}
+
+export type ScreenAct = Omit<NewAct, "slug" | "username" | "path" | "basedOn"> & {
+  /** Under the studio: `parts/…/events/`. */
+  path: string;
+  /** `journal_seq` of the snapshot the person was looking at. */
+  basedOn: number;
+};
+
+/** `act(…)` resolves with the act's id once it is on the disk. */
+export function useAct(): (act: ScreenAct) => Promise<string> {
+  const { phone, me, membership } = useSession();
+  const { slug } = membership.studio;
+  return useCallback(
+    (act) => {
+      buzz();
+      return phone.outbox.keep({ ...act, slug, username: me.username, path: studioPath(slug, act.path) });
+    },
+    [phone, me.username, slug],
+  );
+}
+
+/** Undo: a second act, sent like any other. */
+export function useUndo(): (id: string, words: string, basedOn: number) => Promise<string> {
+  const act = useAct();
+  return useCallback(
+    (id, words, basedOn) =>
+      act({ path: "retractions/", fields: {}, corrects: id, verb: "retracted", about: { corrects: id }, words, basedOn }),
+    [act],
+  );
+}

@@ -1,0 +1,51 @@
+/** Read a screen of the studio: the last known at once, then what the studio says now. */
+import { useQuery } from "@tanstack/preact-query";
+import { useEffect, useState } from "preact/hooks";
+import { get } from "../../api/client";
+import { OfflineError, ProblemError } from "../../api/problem";
+import type { Loadable } from "../../domain/loadable";
+import { studioPath, useSession } from "./session";
+import { useOutboxState } from "./use-outbox";
+
+export type Failure = ProblemError | OfflineError;
+export type Screen<Value> = Loadable<Value, Failure>;
+
+const SLOW_MS = 2_000;
+/** Older rows say when they were heard. Longer than the time between two askings. */
+const FRESH_MS = 90_000;
+
+export interface ScreenOptions {
+  /** Ask again while the screen is open. [s] */
+  every_s?: number;
+}
+
+/** `path` is under the studio and is also the key: `bench/`, `pieces/…/`. */
+export function useScreen<Value>(path: string, { every_s = 60 }: ScreenOptions = {}): Screen<Value> & { again: () => void } {
+  const { slug } = useSession().membership.studio;
+  const { isSending } = useOutboxState();
+  const isSlow = useSlow(path);
+  const query = useQuery<Value, Failure>({
+    queryKey: [slug, path],
+    queryFn: ({ signal }) => get<Value>(studioPath(slug, path), signal),
+    // A snapshot taken half-way through the queue would show half of what was done.
+    enabled: !isSending,
+    refetchInterval: every_s * 1000,
+  });
+  const again = (): void => void query.refetch();
+  if (query.data !== undefined) {
+    const isFresh = query.error === null && Date.now() - query.dataUpdatedAt < FRESH_MS;
+    return { state: "ready", value: query.data, heardAt: new Date(query.dataUpdatedAt), isFresh, again };
+  }
+  if (query.error) return { state: "failed", failure: query.error, again };
+  return { state: "loading", isSlow, again };
+}
+
+/** True once two seconds have gone by without an answer. */
+function useSlow(path: string): boolean {
+  const [slowPath, setSlowPath] = useState<string | null>(null);
+  useEffect(() => {
+    const timer = setTimeout(() => { setSlowPath(path); }, SLOW_MS);
+    return () => { clearTimeout(timer); };
+  }, [path]);
+  return slowPath === path;
+}

@@ -1,0 +1,265 @@
+/** Writes wait here until the studio has heard them: kept first, sent in the order made, once, by one tab. */
+import type { Answer } from "../api/answers";
+import { uuid7 } from "./ids";
+import { withDependents } from "./kept-act";
+import type { JsonObject, KeptAct } from "./kept-act";
+import type { ActStore } from "./store";
+import { backoff_ms, judge } from "./verdicts";
+import type { Verdict } from "./verdicts";
+
+export type Halt = "no_signal" | "no_studio" | "sign_in" | "not_kept" | null;
+
+export interface OutboxState {
+  acts: readonly KeptAct[];
+  isSending: boolean;
+  halt: Halt;
+}
+
+export interface NewAct {
+  slug: string;
+  username: string;
+  path: string;
+  fields: JsonObject;
+  basedOn: number;
+  verb: string;
+  about: Record<string, string>;
+  words: string;
+  creates?: string[];
+  corrects?: string;
+  happenedAt?: Date;
+  photo?: Blob;
+}
+
+export interface Outbox {
+  state(): OutboxState;
+  subscribe(listener: () => void): () => void;
+  /** Keep an act and set about sending it; resolves with its id when it is on the disk. */
+  keep(act: NewAct): Promise<string>;
+  /** Who may send now; null when nobody is signed in. Starts sending theirs. */
+  signIn(username: string | null): Promise<void>;
+  /** Try again now: signal came back, or a person asks. Never shortens a wait the server asked for. */
+  wake(): Promise<void>;
+  /** Ask again for a parked act, as it was typed. */
+  askAgain(id: string): Promise<void>;
+  /** Let a parked act go, and those parked with it that cannot stand without it. */
+  letGo(id: string): Promise<void>;
+  /** Forget heard acts that every snapshot now shows. */
+  forgetHeard(slug: string, seq: number): Promise<void>;
+  /** Read what another tab changed. */
+  reload(): Promise<void>;
+}
+
+export interface Surroundings {
+  store: ActStore;
+  post: (act: KeptAct) => Promise<Answer | null>;
+  now: () => number;
+  random: () => number;
+  later: (work: () => void, wait_ms: number) => void;
+  /** Tell the other tabs. */
+  tell: () => void;
+}
+
+export function createOutbox(around: Surroundings): Outbox {
+  const { store, now } = around;
+  const holder = uuid7();
+  const listeners = new Set<() => void>();
+  let state: OutboxState = { acts: [], isSending: false, halt: null };
+  let sender: string | null = null;
+  let draining: Promise<void> | null = null;
+  let isAskedAgain = false;
+
+  function show(change: Partial<OutboxState>): void {
+    state = { ...state, ...change };
+    for (const listener of listeners) listener();
+  }
+
+  async function reload(): Promise<void> {
+    show({ acts: await store.all() });
+  }
+
+  async function save(acts: readonly KeptAct[]): Promise<void> {
+    await store.put(acts);
+    await reload();
+    around.tell();
+  }
+
+  /** The act each studio's queue must send next; strict order, so one that waits holds those behind it. */
+  function heads(): KeptAct[] {
+    const waiting = state.acts.filter((act) => act.state === "waiting" && act.username === sender);
+    const bySlug = new Map([...waiting].reverse().map((act) => [act.slug, act]));
+    return [...bySlug.values()].sort((one, other) => one.order - other.order);
+  }
+
+  async function take(act: KeptAct, verdict: Verdict): Promise<Halt> {
+    switch (verdict.kind) {
+      case "heard":
+        await save([{ ...act, state: "heard", seq: verdict.seq, problem: null }]);
+        if (verdict.seq === null) await store.remove([act.order]).then(reload);
+        return null;
+      case "park": {
+        const later = state.acts.filter((other) => other.state === "waiting");
+        await save(withDependents(act, later).map((one) => ({ ...one, state: "parked", problem: verdict.problem })));
+        return null;
+      }
+      case "park_photo":
+        await save([{ ...act, state: "parked", problem: verdict.problem }, ...withoutPhoto(act, state.acts)]);
+        return null;
+      case "sign_in":
+        return "sign_in";
+      case "retry": {
+        const tries = act.tries + 1;
+        const own_ms = backoff_ms(tries, around.random);
+        const wait_ms = Math.max(own_ms, (verdict.retryAfter_s ?? 0) * 1000);
+        await save([{ ...act, tries, waitUntil: now() + wait_ms, isWaitAsked: verdict.retryAfter_s !== null }]);
+        around.later(() => void drain(), wait_ms);
+        return verdict.why;
+      }
+    }
+  }
+
+  async function sendAll(): Promise<Halt> {
+    let halt: Halt = null;
+    const held = new Set<string>();
+    for (;;) {
+      const act = heads().find((head) => !held.has(head.slug));
+      if (!act) return halt;
+      if (act.waitUntil > now()) {
+        around.later(() => void drain(), act.waitUntil - now());
+        halt ??= state.halt;
+        held.add(act.slug);
+        continue;
+      }
+      if (!(await store.lease(holder, now()))) return halt;
+      show({ isSending: true });
+      const stopped = await take(act, judge(await around.post(act)));
+      if (stopped === null) continue;
+      halt = stopped;
+      held.add(act.slug);
+      if (stopped === "sign_in") return halt;
+    }
+  }
+
+  async function drainOnce(): Promise<void> {
+    if (sender === null) return;
+    try {
+      await reload();
+      const halt = await sendAll();
+      show({ isSending: false, halt });
+    } catch {
+      // The phone's own storage failed. The act is where it was; the screen says so, and the next tap tries again.
+      show({ isSending: false, halt: "not_kept" });
+    } finally {
+      await store.release(holder).catch(() => undefined);
+      around.tell();
+    }
+  }
+
+  /** One drain at a time in this tab; a call during one asks for another after it. */
+  function drain(): Promise<void> {
+    if (draining) {
+      isAskedAgain = true;
+      return draining;
+    }
+    const run = async (): Promise<void> => {
+      do {
+        isAskedAgain = false;
+        await drainOnce();
+      } while (isAskedAgain);
+    };
+    draining = run().finally(() => {
+      draining = null;
+    });
+    return draining;
+  }
+
+  async function keep(given: NewAct): Promise<string> {
+    const act = newAct(given, now());
+    await store.add(act);
+    await reload();
+    around.tell();
+    void drain();
+    return act.id;
+  }
+
+  return {
+    state: () => state,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    keep,
+    async signIn(username) {
+      sender = username;
+      show({ halt: null });
+      await reload();
+      await drain();
+    },
+    async wake() {
+      await reload();
+      const eager = heads().filter((act) => act.waitUntil > now() && !act.isWaitAsked);
+      if (eager.length > 0) await save(eager.map((act) => ({ ...act, waitUntil: 0 })));
+      await drain();
+    },
+    async askAgain(id) {
+      const parked = state.acts.filter((act) => act.id === id && act.state === "parked");
+      await save(parked.map((act) => ({ ...act, state: "waiting", problem: null, tries: 0, waitUntil: 0 })));
+      await drain();
+    },
+    async letGo(id) {
+      const parked = state.acts.filter((act) => act.state === "parked");
+      const first = parked.find((act) => act.id === id);
+      if (!first) return;
+      await store.remove(withDependents(first, parked).map((act) => act.order));
+      await reload();
+      around.tell();
+    },
+    async forgetHeard(slug, seq) {
+      const seen = state.acts.filter((act) => act.state === "heard" && act.slug === slug && (act.seq ?? 0) <= seq);
+      if (seen.length === 0) return;
+      await store.remove(seen.map((act) => act.order));
+      await reload();
+      around.tell();
+    },
+    reload,
+  };
+}
+
+function newAct(given: NewAct, at: number): Omit<KeptAct, "order"> {
+  const id = uuid7(at);
+  return {
+    id,
+    username: given.username,
+    slug: given.slug,
+    path: given.path,
+    body: {
+      ...given.fields,
+      id,
+      happened_at: (given.happenedAt ?? new Date(at)).toISOString(),
+      based_on: given.basedOn,
+      ...(given.corrects ? { corrects: given.corrects } : {}),
+    },
+    verb: given.verb,
+    about: given.about,
+    words: given.words,
+    creates: given.creates ?? [],
+    photo: given.photo ?? null,
+    made_at: new Date(at).toISOString(),
+    state: "waiting",
+    tries: 0,
+    waitUntil: 0,
+    isWaitAsked: false,
+    seq: null,
+    problem: null,
+  };
+}
+
+/** Later acts that named a photo which was too big, each without it: the act is kept, the photo is parked. */
+function withoutPhoto(photo: KeptAct, acts: readonly KeptAct[]): KeptAct[] {
+  const ids = [photo.id, ...photo.creates];
+  return acts.flatMap((act) => {
+    const named = act.body["photo_ids"];
+    if (act.state !== "waiting" || act.order <= photo.order || !Array.isArray(named)) return [];
+    const left = named.filter((id) => typeof id !== "string" || !ids.includes(id));
+    return left.length === named.length ? [] : [{ ...act, body: { ...act.body, photo_ids: left } }];
+  });
+}

@@ -1,0 +1,44 @@
+/** What the outbox does with each answer. Pure: the table, and the waiting times. */
+import type { Answer } from "../api/answers";
+import { isRecord, problemOf } from "../api/problem";
+import type { Problem } from "../api/problem";
+
+export type Verdict =
+  | { kind: "heard"; seq: number | null; body: unknown }
+  | { kind: "park"; problem: Problem }
+  | { kind: "park_photo"; problem: Problem }
+  | { kind: "sign_in" }
+  | { kind: "retry"; why: "no_signal" | "no_studio"; retryAfter_s: number | null };
+
+const TRY_AGAIN = new Set([408, 425, 429]);
+
+/** Not a no to the act: the session, the page or the device is stale, and signing in again mends all of them. */
+function isStaleSession(problem: Problem): boolean {
+  return problem.status === 401 || /\/(csrf-failed|device-unknown|device-revoked)$/.test(problem.type);
+}
+
+/** Judge one answer; `null` means there was none. */
+export function judge(answer: Answer | null): Verdict {
+  if (answer === null) return { kind: "retry", why: "no_signal", retryAfter_s: null };
+  const { status, retryAfter_s, body } = answer;
+  if (status >= 500 || TRY_AGAIN.has(status) || !answer.isOurs) return { kind: "retry", why: "no_studio", retryAfter_s };
+  if (status < 300) {
+    const seq = isRecord(body) && typeof body["journal_seq"] === "number" ? body["journal_seq"] : null;
+    return { kind: "heard", seq, body };
+  }
+  const problem = problemOf(status, body);
+  if (isStaleSession(problem)) return { kind: "sign_in" };
+  return { kind: status === 413 ? "park_photo" : "park", problem };
+}
+
+export const FIRST_WAIT_MS = 1_000;
+export const LONGEST_WAIT_MS = 5 * 60_000;
+
+/**
+ * How long to wait before try number `tries` + 1: doubling from a second to five minutes, and of that a random half to
+ * whole, so that six phones coming back into signal do not all knock at once. [ms]
+ */
+export function backoff_ms(tries: number, random: () => number): number {
+  const whole = Math.min(LONGEST_WAIT_MS, FIRST_WAIT_MS * 2 ** Math.max(0, tries - 1));
+  return whole * (0.5 + random() / 2);
+}

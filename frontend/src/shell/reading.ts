@@ -1,0 +1,54 @@
+/** The read cache: TanStack's, kept on the phone, told what the outbox has done. */
+import { QueryCache, QueryClient } from "@tanstack/preact-query";
+import { ProblemError, isRecord } from "../api/problem";
+import type { Outbox } from "../offline/outbox";
+
+/** Raise it when the shape of any answer changes, so that no phone draws an old shape with new code. */
+export const SHAPES_VERSION = "1";
+const DAY_MS = 24 * 60 * 60_000;
+export const KEPT_FOR_MS = 30 * DAY_MS;
+
+export function createReading(onSignedOut: () => void): QueryClient {
+  const queryCache = new QueryCache({
+    onError: (error) => {
+      if (error instanceof ProblemError && error.problem.status === 401) onSignedOut();
+    },
+  });
+  return new QueryClient({
+    queryCache,
+    defaultOptions: {
+      queries: {
+        // The phone's own idea of being online is often wrong; asking is the only test.
+        networkMode: "always",
+        staleTime: 30_000,
+        gcTime: KEPT_FOR_MS,
+        retry: (tries, error) => !(error instanceof ProblemError) && tries < 1,
+        retryDelay: 1_500,
+      },
+    },
+  });
+}
+
+function seqOf(data: unknown): number | null {
+  return isRecord(data) && typeof data["journal_seq"] === "number" ? data["journal_seq"] : null;
+}
+
+/** Ask again after every drain, and forget heard acts once all that is read shows them. Returns how to stop. */
+export function followOutbox(reading: QueryClient, outbox: Outbox, slug: string): () => void {
+  let wasSending = false;
+  const stopOutbox = outbox.subscribe(() => {
+    const { isSending } = outbox.state();
+    if (wasSending && !isSending) void reading.invalidateQueries({ queryKey: [slug] });
+    wasSending = isSending;
+  });
+  const cache = reading.getQueryCache();
+  const stopCache = cache.subscribe((event) => {
+    if (event.type !== "updated" || event.action.type !== "success") return;
+    const seqs = cache.findAll({ queryKey: [slug] }).map((query) => seqOf(query.state.data)).filter((seq) => seq !== null);
+    if (seqs.length > 0) void outbox.forgetHeard(slug, Math.min(...seqs));
+  });
+  return () => {
+    stopOutbox();
+    stopCache();
+  };
+}

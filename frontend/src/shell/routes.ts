@@ -1,0 +1,18 @@
+/** The route table: one line for each screen, each its own chunk. A line with a `place` is a word in the place bar. */
+import type { ComponentType } from "preact";
+import { lazy } from "preact-iso";
+
+export interface ScreenRoute {
+  /** As preact-iso reads it: `/pieces/:id`. The screen gets the parameters as properties. */
+  path: string;
+  place?: string;
+  screen: ComponentType<{ id?: string }>;
+}
+
+export const ROUTES: readonly ScreenRoute[] = [
+  { path: "/not-taken", screen: lazy(async () => (await import("../features/studio/not-taken")).NotTakenScreen) },
+  { path: "/more", screen: lazy(async () => (await import("../features/studio/more")).MoreScreen) },
+  { path: "/person", screen: lazy(async () => (await import("../features/studio/person")).PersonScreen) },
+];
+
+export const PLACES = ROUTES.flatMap((route) => (route.place ? [{ word: route.place, href: route.path }] : []));

@@ -1,0 +1,106 @@
+/** Signing in and out: the session, the member, and the device this phone is to the studio. */
+import { API, ask, get, setDevice } from "../api/client";
+import { OfflineError, ProblemError } from "../api/problem";
+import type { Me, Membership } from "../api/shapes";
+import { cacheKey } from "../offline/cache";
+import { dropKept } from "../offline/db";
+import { deviceIdOf, dropHolder, readHolder, writeDeviceId, writeHolder } from "../offline/holder";
+import type { Holder } from "../offline/holder";
+import { uuid7 } from "../offline/ids";
+import type { Phone } from "../offline/phone";
+import { lookOf, PLAIN, setLook } from "../features/common/look";
+import { studioPath } from "../features/common/session";
+
+export function membershipOf(holder: Holder): Membership | null {
+  return holder.me.memberships.find((one) => one.studio.slug === holder.slug) ?? holder.me.memberships[0] ?? null;
+}
+
+/** Start from what the phone kept; no signal is needed. */
+export async function resume(phone: Phone): Promise<Holder | null> {
+  const holder = await readHolder(phone.db);
+  if (!holder || !membershipOf(holder)) return null;
+  setDevice(holder.deviceId);
+  void phone.outbox.signIn(holder.me.username);
+  return holder;
+}
+
+/** Ask again who this is. Null when the studio no longer knows the session; the kept holder when there is no answer. */
+export async function refresh(phone: Phone, holder: Holder): Promise<Holder | null> {
+  try {
+    const me = await get<Me>(`${API}/me/`);
+    const known = { ...holder, me };
+    if (membershipOf(known)) await writeHolder(phone.db, known);
+    return known;
+  } catch (error) {
+    if (error instanceof ProblemError && error.problem.status === 401) return null;
+    if (error instanceof ProblemError || error instanceof OfflineError) return holder;
+    throw error;
+  }
+}
+
+export async function signIn(phone: Phone, username: string, password: string): Promise<Holder> {
+  setDevice(null);
+  await ask({ method: "POST", path: `${API}/session/`, body: { username, password } });
+  const me = await get<Me>(`${API}/me/`);
+  const before = await readHolder(phone.db);
+  return enter(phone, me, before?.me.username === me.username ? before.slug : null);
+}
+
+/** Take up work in a studio, by default the first; the phone is made known there once. */
+export async function enter(phone: Phone, me: Me, slug: string | null): Promise<Holder> {
+  const membership = me.memberships.find((one) => one.studio.slug === slug) ?? me.memberships[0];
+  if (!membership) throw new NoStudio();
+  setDevice(null);
+  const deviceId = await register(phone, me.username, membership);
+  setDevice(deviceId);
+  takeLook(me.username, membership);
+  const holder = { me, slug: membership.studio.slug, deviceId };
+  await writeHolder(phone.db, holder);
+  void phone.outbox.signIn(me.username);
+  return holder;
+}
+
+export class NoStudio extends Error {
+  constructor() {
+    super("You are signed in, but belong to no studio yet. Ask an owner for an invitation.");
+    this.name = "NoStudio";
+  }
+}
+
+async function register(phone: Phone, username: string, { studio, member }: Membership): Promise<string> {
+  const body = { name: `${member.first_name}’s phone` };
+  const path = studioPath(studio.slug, "devices/");
+  const known = await deviceIdOf(phone.db, studio.slug, username);
+  const ids = known ? [known, uuid7()] : [uuid7()];
+  for (const id of ids) {
+    try {
+      await ask({ method: "POST", path, body: { id, ...body } });
+      await writeDeviceId(phone.db, studio.slug, username, id);
+      return id;
+    } catch (error) {
+      // A device signed off for good cannot come back; the same phone starts anew under another id.
+      if (!(error instanceof ProblemError) || id === ids.at(-1)) throw error;
+    }
+  }
+  throw new Error("There is always a last id.");
+}
+
+function takeLook(username: string, { member }: Membership): void {
+  const own = lookOf(username);
+  setLook(own ?? { ...PLAIN, hand: member.left_handed ? "left" : "right", theme: member.theme ?? "phone", text: member.text ?? 100 }, username);
+}
+
+/** Hand the phone on: the session ends, the read cache goes, and kept acts wait for their own person. */
+export async function signOut(phone: Phone, holder: Holder): Promise<void> {
+  await phone.outbox.signIn(null);
+  const member = membershipOf(holder)?.member;
+  if (member) await dropKept(phone.db, cacheKey(holder.deviceId, member.id));
+  await dropHolder(phone.db);
+  setDevice(null);
+  try {
+    await ask({ method: "DELETE", path: `${API}/session/` });
+  } catch (error) {
+    // Without a signal the cookie stays; the next sign-in replaces it. Nothing of this person is shown meanwhile.
+    if (!(error instanceof OfflineError) && !(error instanceof ProblemError)) throw error;
+  }
+}

@@ -1,0 +1,113 @@
+/** What one can press: an act, the one main act, a choice, a count, a field. Words only. */
+import type { ComponentChildren } from "preact";
+import css from "./act.module.css";
+
+interface ActProps {
+  children: ComponentChildren;
+  onPress?: (() => void) | undefined;
+  href?: string | undefined;
+  isDisabled?: boolean | undefined;
+  /** For an act whose words alone do not say what it is done to. */
+  spoken?: string | undefined;
+  type?: "button" | "submit";
+}
+
+function pressable(style: string | undefined, { children, onPress, href, isDisabled, spoken, type = "button" }: ActProps) {
+  if (href !== undefined) return <a class={style} href={href} aria-label={spoken}>{children}</a>;
+  return (
+    <button type={type} class={style} disabled={isDisabled} aria-label={spoken} onClick={onPress}>
+      {children}
+    </button>
+  );
+}
+
+export function Act(props: ActProps) {
+  return pressable(css.act, props);
+}
+
+/** One per screen, nearest the thumb. */
+export function MainAct(props: ActProps) {
+  return pressable(css.main, props);
+}
+
+/** Undo inside a row: 76 by 56. */
+export function SmallAct(props: ActProps) {
+  return pressable(`${css.act ?? ""} ${css.small ?? ""}`, props);
+}
+
+/** An act with one of the fault drawings over its word. */
+export function PictureAct(props: ActProps) {
+  return pressable(`${css.act ?? ""} ${css.picture ?? ""}`, props);
+}
+
+export interface Option<Value extends string> {
+  value: Value;
+  words: string;
+}
+
+export function Choice<Value extends string>({ legend, name, options, chosen, onChoose }: {
+  legend: string;
+  name: string;
+  options: readonly Option<Value>[];
+  chosen: Value | null;
+  onChoose: (value: Value) => void;
+}) {
+  return (
+    <fieldset class={css.choices}>
+      <legend>{legend}</legend>
+      {options.map((option) => (
+        <label key={option.value} class={css.choice}>
+          <input type="radio" name={name} value={option.value} checked={option.value === chosen} onChange={() => { onChoose(option.value); }} />
+          <svg viewBox="0 0 10 20" width="10" height="20" aria-hidden="true"><path d="M0 0a10 10 0 0 1 0 20z" fill="currentColor" /></svg>
+          {option.words}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Minus, figure, plus; the figure can be typed too. */
+export function Count({ label, figure, least = 0, most = 999, onCount }: {
+  label: string;
+  figure: number;
+  least?: number;
+  most?: number;
+  onCount: (figure: number) => void;
+}) {
+  const set = (wanted: number): void => {
+    if (Number.isFinite(wanted)) onCount(Math.min(most, Math.max(least, Math.round(wanted))));
+  };
+  return (
+    <div role="group" aria-label={label}>
+      <span class={css.label}>{label}</span>
+      <span class={css.count}>
+        <Act onPress={() => { set(figure - 1); }} isDisabled={figure <= least} spoken={`${label}: one less`}>{"\u2212"}</Act>
+        <input class={css.figure} inputMode="numeric" aria-label={label} value={String(figure)} onChange={(event) => { set(Number(event.currentTarget.value)); }} />
+        <Act onPress={() => { set(figure + 1); }} isDisabled={figure >= most} spoken={`${label}: one more`}>+</Act>
+      </span>
+    </div>
+  );
+}
+
+export function Field({ label, value, onType, wrong, type = "text", name, inputMode, autocomplete }: {
+  label: string;
+  value: string;
+  onType: (value: string) => void;
+  /** What is wrong with it, in a sentence; it stands under the field. */
+  wrong?: string | null | undefined;
+  type?: "text" | "password" | "search" | "datetime-local" | "date";
+  name?: string;
+  inputMode?: "text" | "decimal" | "numeric";
+  autocomplete?: string;
+}) {
+  return (
+    <label class={css.field}>
+      <span class={css.label}>{label}</span>
+      <input
+        type={type} name={name} value={value} inputMode={inputMode} autocomplete={autocomplete} autocapitalize="none"
+        aria-invalid={wrong ? "true" : undefined} onInput={(event) => { onType(event.currentTarget.value); }}
+      />
+      {wrong && <span class={css.wrong} role="alert">{wrong}</span>}
+    </label>
+  );
+}

@@ -1,0 +1,80 @@
+/** The frame every screen stands in: title, one line of state, the body, the tray, the places. */
+import type { ComponentChildren } from "preact";
+import css from "./frame.module.css";
+import { Natch } from "./natch";
+
+export function Frame({ children }: { children: ComponentChildren }) {
+  return <div class={css.frame}>{children}</div>;
+}
+
+export function Title({ name, when, children }: { name: string; when?: string | undefined; children?: ComponentChildren }) {
+  return (
+    <header class={css.title}>
+      <h1 class={css.name}>{name}</h1>
+      {when && <span class={css.when}>{when}</span>}
+      <nav class={css.aside} aria-label="This phone">{children}</nav>
+    </header>
+  );
+}
+
+export function Initials({ initials }: { initials: string }) {
+  return <span class={css.initials}>{initials}</span>;
+}
+
+/** One line under the title: what is kept here, how old this is. A state, not a fault. */
+export function StateLine({ count, children }: { count?: number | undefined; children: ComponentChildren }) {
+  return (
+    <p class={css.line} role="status">
+      <span>{count ?? ""}</span>
+      <Natch kind={count === undefined ? "none" : "kept"} />
+      <span>{children}</span>
+    </p>
+  );
+}
+
+/** What scrolls. `isSeam`: rows on the seam, which runs on to the tray; else plain text and fields. */
+export function Body({ isSeam = true, children }: { isSeam?: boolean; children: ComponentChildren }) {
+  return (
+    <main class={css.body}>
+      {isSeam ? children : <div class={css.plain}>{children}</div>}
+      {isSeam && <div class={css.rest} aria-hidden="true" />}
+    </main>
+  );
+}
+
+/** The hand: acts for the chosen thing, above the places. The main act comes first in the markup. */
+export function Tray({ mark, reason, isStack = false, children }: {
+  mark?: string | undefined;
+  reason?: string | undefined;
+  /** A long main act over two short ones. */
+  isStack?: boolean;
+  children: ComponentChildren;
+}) {
+  return (
+    <section class={css.tray} aria-label={mark ? `What to do with ${mark}` : "What to do"}>
+      {(mark ?? reason) && <p class={css.reason}>{mark && <b>{mark}</b>}<span>{reason}</span></p>}
+      <div class={isStack ? css.stack : css.acts}>{children}</div>
+    </section>
+  );
+}
+
+export interface PlaceLink {
+  word: string;
+  href: string;
+  isHere: boolean;
+}
+
+export function PlaceBar({ places }: { places: readonly PlaceLink[] }) {
+  return (
+    <nav class={css.places} aria-label="Places">
+      {places.map((place) => (
+        <a key={place.href} href={place.href} aria-current={place.isHere ? "page" : undefined}>
+          {place.isHere && (
+            <svg viewBox="0 0 24 12" width="24" height="12" aria-hidden="true"><path d="M0 0a12 12 0 0 0 24 0z" fill="currentColor" /></svg>
+          )}
+          {place.word}
+        </a>
+      ))}
+    </nav>
+  );
+}
