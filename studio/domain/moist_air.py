@@ -6,9 +6,9 @@ relative humidity, is what adds up over time and what drives drying; humidity is
 References
 ----------
 .. [1] A. L. Buck, "New equations for computing vapor pressure and enhancement factor", J. Appl.
-       Meteorol. 20 (1981) 1527, in the form and with the constants of the Buck Research CR-1A manual
-       (1996): 611.21 exp((18.678 - t/234.5) t/(257.14 + t)). Constants from memory; they agree
-       with psychrolib 2.5.0 to 0.022 % between 1 and 40 °C (tested).
+       Meteorol. 20 (1981) 1527, in the form and with the constants of the Buck Research CR-1A
+       manual (1996): 611.21 exp((18.678 - t/234.5) t/(257.14 + t)). Constants from memory; they
+       agree with psychrolib 2.5.0 to 0.03 % between 1 and 40 °C (tested).
 .. [2] ASHRAE Handbook of Fundamentals (2017), chapter 1: humidity ratio at a wet-bulb temperature,
        equation 33 (number from memory), as used by psychrolib 2.5.0.
 """

@@ -116,7 +116,7 @@ def _speed(result: Ensemble, track: Track) -> list[str]:
     cells = grid(section.power, section.nodes)
     faces = (1.0 + cells.inner_area) / cells.volume.sum()
     per_kg = faces / (body.dry_density_kg_m3 * section.depth_m)
-    plaster = max(_plaster_flow(problem_face) for problem_face in _faces(result))
+    plaster = max(_plaster_flows(result))
     most = per_kg * (np.minimum(by_vapour, by_heat) + plaster)
     lost = -np.diff(track.mean_kg_per_kg, axis=0) / np.diff(track.at_s)[:, None]
     if np.any(lost > most * (1.0 + 1e-6) + LOOSE / HOUR_S):
@@ -124,15 +124,7 @@ def _speed(result: Ensemble, track: Track) -> list[str]:
     return []
 
 
-def _faces(result: Ensemble) -> list[float]:
-    flows = [0.0]
-    for event in result.problem.events:
-        for face in (event.inner, event.outer):
-            if face.plaster is not None:
-                flows.append(face.plaster.conductance_kg_m2_s)
-    return flows
-
-
-def _plaster_flow(conductance_kg_m2_s: float) -> float:
-    """Return the most that plaster of a saturation from 0 to 1 can draw. [kg/(m² s)]"""
-    return conductance_kg_m2_s
+def _plaster_flows(result: Ensemble) -> list[float]:
+    """Return the most that each plaster met can draw, from a saturation of 1 to 0. [kg/(m² s)]"""
+    faces = [face for event in result.problem.events for face in (event.inner, event.outer)]
+    return [0.0, *(face.plaster.conductance_kg_m2_s for face in faces if face.plaster)]

@@ -132,7 +132,7 @@ class Timetable:
             sides = (steps.openness, steps.conductance, steps.holds, steps.outside, steps.fresh)
             laid = np.stack([*rows, *(side[:, i] for side in sides for i in (0, 1))], axis=1)
             table[: steps.count, :, column] = laid
-            table[steps.count :, 1:3, column] = 1.0  # any air will do for a step of no length
+            table[steps.count :, 1:5, column] = 1.0  # any air will do for a step of no length
             table[steps.count :, 13:, column] = np.nan
             at[: steps.count + 1, column] = steps.at_s
             at[steps.count + 1 :, column] = steps.at_s[-1]

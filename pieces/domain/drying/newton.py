@@ -2,8 +2,8 @@
 
 The unknowns are the moistures of the nodes. Fluxes between nodes use the Kirchhoff transform of an
 exponential diffusivity, so a face value needs no averaging. The plaster's one node is eliminated
-inside each iteration. What leaves is kept in the linearised form that the iteration solves, so water
-balances to round-off whatever the number of iterations.
+inside each iteration. What leaves is kept in the linearised form that the iteration solves, so
+water balances to round-off whatever the number of iterations.
 """
 
 from __future__ import annotations

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from enum import StrEnum
@@ -58,7 +59,9 @@ class Belief:
 
     The three unknowns are ln f_D (diffusivity), ln f_K (exchange with the room's air) and the
     moisture as pressed X0 [kg/kg], the last as a difference from the body's figure. The first
-    widths join body .35 with piece .12, place .45 with piece .15, body .012 with piece .006.
+    widths join body .35 with piece .12 and place .45 with piece .15. Of X0 only the piece's own
+    .006 counts: a body that holds more water as pressed (.012 from body to body) is also firm at
+    more water, so its limits move along and the time between hardly changes.
     `version` names the belief: stored forecasts made under another one are stale.
     """
 
@@ -66,7 +69,7 @@ class Belief:
     sd: tuple[float, float, float] = (
         float(np.hypot(0.35, 0.12)),
         float(np.hypot(0.45, 0.15)),
-        float(np.hypot(0.012, 0.006)),
+        0.006,
     )
     version: str = "first"
 
@@ -107,10 +110,15 @@ class Problem:
         """Return the same problem in other air (a reading has come in)."""
         return replace(self, climate=climate)
 
-    def key(self) -> str:
-        """Return a digest of everything but the climate; equal keys may share a stored state."""
-        said = repr((self.body, self.section, self.events, self.exchange, self.belief)).encode()
-        return hashlib.sha256(said).hexdigest()
+    def key(self, until_s: float = math.inf) -> str:
+        """Return a digest of everything but the climate, as it was known by `until_s`.
+
+        Events at or after `until_s` are left out: a state carried on to there serves every
+        schedule that agrees up to there. Equal keys may share a stored state.
+        """
+        past = tuple(event for event in self.events if round(event.at_s) < until_s)
+        said = repr((self.body, self.section, past, self.exchange, self.belief))
+        return hashlib.sha256(said.encode()).hexdigest()
 
     def seed(self) -> int:
         """Return the seed of the draws: fixed for body and section, so pieces alike agree."""
@@ -170,7 +178,7 @@ class Ensemble:
         """Return theta, weights and state for storage (the problem is not kept)."""
         header = {
             "format": "drying-1",
-            "key": self.problem.key(),
+            "key": self.problem.key(self.advanced_to_s),
             "nodes": int(self.state.moisture_kg_per_kg.shape[0]),
             "draws": self.draws,
             "advanced_to_s": self.advanced_to_s,
@@ -188,13 +196,16 @@ class Ensemble:
 
     @classmethod
     def from_bytes(cls, problem: Problem, stored: bytes) -> Ensemble:
-        """Return the ensemble kept by `to_bytes` for a problem of the same key.
+        """Return the ensemble kept by `to_bytes`, to go on with `problem`.
 
-        Raises `ValueError` when the bytes are of another problem or format: integrate anew then.
+        The problem must agree with the one kept up to `advanced_to_s`; later events and the
+        climate may differ. Raises `ValueError` when it does not, or for another format: reckon
+        anew from the pressing then.
         """
         head, _, body = stored.partition(b"\n")
         header: Mapping[str, object] = json.loads(head)
-        if header.get("format") != "drying-1" or header.get("key") != problem.key():
+        past = problem.key(int(str(header.get("advanced_to_s", 0))))
+        if header.get("format") != "drying-1" or header.get("key") != past:
             raise ValueError("The stored state belongs to another problem or format.")
         draws, nodes = int(str(header["draws"])), int(str(header["nodes"]))
         rows = np.frombuffer(body, dtype="<f8").astype(np.float64).reshape(-1, draws)

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
+from itertools import pairwise
 from typing import Final
 
 THINNEST_M: Final = 0.001
@@ -175,8 +176,8 @@ class FaceEvent:
     """From `at_s` on the faces meet `inner` and `outer`, until the next event.
 
     `at_s` is elapsed time, seconds since 1970 in UTC, taken to the whole second. Rods and lumps
-    have no inner face; theirs is ignored. An event with plaster sets that plaster's water, unless its
-    `free_water_fraction` is None.
+    have no inner face; theirs is ignored. An event with plaster sets that plaster's water, unless
+    its `free_water_fraction` is None.
     """
 
     at_s: float
@@ -225,7 +226,7 @@ def checked_events(events: Sequence[FaceEvent]) -> tuple[FaceEvent, ...]:
     if not events:
         raise ValueError("A schedule needs at least one event, the pressing.")
     instants = [round(event.at_s) for event in events]
-    if any(later <= sooner for sooner, later in zip(instants, instants[1:], strict=False)):
+    if any(later <= sooner for sooner, later in pairwise(instants)):
         raise ValueError("Events must be sorted and at least a second apart.")
     for sooner, event in zip((None, *events), events, strict=False):
         for side in ("inner", "outer"):
