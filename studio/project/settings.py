@@ -84,6 +84,7 @@ REST_FRAMEWORK = {
     "EXCEPTION_HANDLER": "studio.api.problems.answer",
     "DEFAULT_AUTHENTICATION_CLASSES": [
         "studio.api.authentication.TokenAuthentication",
+        "studio.api.authentication.DeviceAuthentication",
         "studio.api.authentication.SessionAuthentication",
     ],
     "DEFAULT_PERMISSION_CLASSES": ["rest_framework.permissions.IsAuthenticated"],
