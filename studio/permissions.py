@@ -97,6 +97,13 @@ GRANTS: dict[Role, frozenset[Permission]] = {
     Role.TECHNICIAN: _EVERYONE | _KILNS,
 }
 
+# What a shared phone is for: work, never people, papers or prices.
+ON_SHARED_PHONE = (
+    _EVERYONE | _HANDS | _KILNS | {P.SCRAP_OWN, P.PLAN_PIECES, P.BOOK_MOULDS, P.EDIT_OWN_MOULDS}
+)
+# What takes a PIN there, as anybody can tap a technician's initials.
+WITH_PIN = _KILNS
+
 # What a helper may not do to a piece: everything past bone dry is the maker's word.
 HELPER_ADVANCES_UP_TO = "drying"
 
@@ -115,6 +122,22 @@ class Scoped:
 Need = Permission | Scoped
 
 
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """What a member may do by the way they call: their roles, cut by a token or a shared phone.
+
+    `after_pin` is what the member's PIN would add.
+    """
+
+    roles: frozenset[str]
+    grants: frozenset[Permission]
+    after_pin: frozenset[Permission] = frozenset()
+
+    def reaches_any(self, need: Scoped) -> bool:
+        """Say whether it reaches everybody's things: the owner's `_own` implies any."""
+        return Role.OWNER in self.roles or (need.any is not None and need.any in self.grants)
+
+
 class NotPermitted(NotAllowed):
     code = "not-permitted"
     title = "Your role does not include that."
@@ -123,8 +146,3 @@ class NotPermitted(NotAllowed):
 def grants_of(roles: Iterable[str]) -> frozenset[Permission]:
     """Return the union of what the roles may do."""
     return frozenset().union(*(GRANTS[Role(role)] for role in roles))
-
-
-def reaches_any(need: Scoped, *, roles: Iterable[str], grants: frozenset[Permission]) -> bool:
-    """Say whether the holder may do it to everybody's things: the owner's `_own` implies any."""
-    return Role.OWNER in set(roles) or (need.any is not None and need.any in grants)

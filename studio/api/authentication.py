@@ -1,13 +1,18 @@
-"""Who is calling: a browser's session, or a script's token."""
+"""Who is calling: a browser's session, a script's token, or a shared phone for somebody."""
 
-import hashlib
+from uuid import UUID
 
-from django.contrib.auth.models import AbstractBaseUser
+from django.contrib.auth.models import AbstractBaseUser, AnonymousUser
 from django.utils import timezone
 from rest_framework import authentication, exceptions
 from rest_framework.request import Request
 
-from studio.models import AccessToken
+from studio.actions import devices
+from studio.actions.keys import hashed
+from studio.models import AccessToken, Device, Member
+
+# Under this name a session remembers the device it was registered as.
+SESSION_DEVICE = "natch_device"
 
 
 class CsrfFailed(exceptions.PermissionDenied):
@@ -16,7 +21,18 @@ class CsrfFailed(exceptions.PermissionDenied):
 
 
 class SessionAuthentication(authentication.SessionAuthentication):
-    """The session cookie, with Django's CSRF check on every write."""
+    """The session cookie, with Django's CSRF check on every write.
+
+    A session ends with the device it was registered as: so a lost phone is signed off.
+    """
+
+    def authenticate(self, request: Request) -> tuple[AbstractBaseUser, None] | None:
+        found = super().authenticate(request)
+        device_id = request._request.session.get(SESSION_DEVICE) if found else None
+        if device_id and Device.objects.filter(pk=device_id, revoked_at__isnull=False).exists():
+            request._request.session.flush()
+            raise exceptions.AuthenticationFailed("This device was signed off.")
+        return found
 
     def enforce_csrf(self, request: Request) -> None:
         try:
@@ -51,6 +67,34 @@ class TokenAuthentication(authentication.BaseAuthentication):
         return "Token"
 
 
-def hashed(key: str) -> str:
-    """Return the sha256 under which a key is kept: long and random, so it needs no salt."""
-    return hashlib.sha256(key.encode()).hexdigest()
+class DeviceAuthentication(authentication.BaseAuthentication):
+    """`Authorization: Device …` of a shared phone; `X-Natch-Member` names who holds it now."""
+
+    def authenticate(
+        self, request: Request
+    ) -> tuple[AbstractBaseUser | AnonymousUser, Device] | None:
+        scheme, _, key = request.headers.get("Authorization", "").partition(" ")
+        if scheme.lower() != "device":
+            return None
+        device = devices.shared(key_hash=hashed(key.strip()), at=timezone.now())
+        if device is None:
+            raise exceptions.AuthenticationFailed("That phone is not known or was signed off.")
+        named = request.headers.get("X-Natch-Member")
+        return (self._holder(device, named) if named else AnonymousUser()), device
+
+    def authenticate_header(self, request: Request) -> str:
+        return "Device"
+
+    def _holder(self, device: Device, named: str) -> AbstractBaseUser:
+        try:
+            member_id = UUID(named)
+        except ValueError as error:
+            raise exceptions.ParseError("X-Natch-Member is not a UUID.") from error
+        holder = (
+            Member.objects.filter(pk=member_id, studio=device.studio_id, left_at=None)
+            .select_related("user")
+            .first()
+        )
+        if holder is None or holder.user is None or not holder.user.is_active:
+            raise exceptions.AuthenticationFailed("Nobody of that id is in this studio.")
+        return holder.user

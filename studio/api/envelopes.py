@@ -1,10 +1,10 @@
 """The envelope of an act, as it comes over the wire."""
 
 import hashlib
+import json
 from collections.abc import Mapping
 from datetime import timedelta
 
-import orjson
 from rest_framework import serializers
 
 from .fields import MomentField
@@ -52,5 +52,5 @@ def digest_of(path: str, body: object) -> str:
         if isinstance(body, dict)
         else body
     )
-    canonical = orjson.dumps([path, said], option=orjson.OPT_SORT_KEYS)
-    return hashlib.sha256(canonical).hexdigest()
+    canonical = json.dumps([path, said], sort_keys=True)
+    return hashlib.sha256(canonical.encode()).hexdigest()

@@ -3,13 +3,14 @@
 import json
 from collections.abc import Callable, Mapping
 from datetime import datetime
-from typing import Any, ClassVar, TypeVar
+from types import MappingProxyType
+from typing import Any, ClassVar, NoReturn, TypeVar
 from uuid import UUID
 
 from django.http import HttpRequest, HttpResponseBase
 from django.utils import timezone
 from rest_framework import exceptions, serializers
-from rest_framework.permissions import IsAuthenticated
+from rest_framework.permissions import SAFE_METHODS, IsAuthenticated
 from rest_framework.request import Request
 from rest_framework.response import Response
 from rest_framework.utils.encoders import JSONEncoder
@@ -19,10 +20,11 @@ from studio.actions import devices, replays
 from studio.domain.ids import uuid7
 from studio.domain.refusals import Missing
 from studio.models import AccessToken, Act, Device, JournalEntry, Member, Studio, StudioOwned
-from studio.permissions import Need, NotPermitted, Permission, Scoped, grants_of, reaches_any
+from studio.permissions import Need, NotPermitted, Permission, Scoped, Standing
 
 from .envelopes import FUTURE_MOST, ActIn, digest_of
 from .problems import PreconditionFailed
+from .standing import NotInPerson, PinNeeded, cut, standing_of
 
 Row = TypeVar("Row", bound=StudioOwned)
 Given = dict[str, Any]
@@ -39,10 +41,14 @@ class StudioView(APIView):
 
     permission_classes = (IsAuthenticated,)
     needs: ClassVar[dict[str, Need]] = {}
+    # Writes that only a signed-in person may make, never a token or a shared phone.
+    in_person: ClassVar[bool] = False
 
     studio: Studio
     member: Member
+    standing: Standing
     grants: frozenset[Permission]
+    is_on_shared_phone = False
 
     def dispatch(self, request: HttpRequest, *args: object, **kwargs: object) -> HttpResponseBase:
         self.slug = str(kwargs.pop("slug"))
@@ -52,11 +58,23 @@ class StudioView(APIView):
         super().initial(request, *args, **kwargs)
         self.member = self._member(request)
         self.studio = self.member.studio
-        self.grants = self._grants(request)
+        self.is_on_shared_phone = isinstance(request.auth, Device)
+        self.standing = standing_of(request, self.member)
+        self.grants = self.standing.grants
         need = self.needs.get(str(request.method))
         if need is None:
             raise exceptions.MethodNotAllowed(str(request.method))
+        if self.in_person and request.auth is not None and request.method not in SAFE_METHODS:
+            raise NotInPerson("Sign in with your name and password to do this.")
         self._check(need)
+
+    def finalize_response(
+        self, request: Request, response: Response, *args: object, **kwargs: object
+    ) -> Response:
+        response = super().finalize_response(request, response, *args, **kwargs)
+        if self.is_on_shared_phone and isinstance(response, Response):
+            response.data = cut(response.data)
+        return response
 
     def find(self, model: type[Row], **lookup: object) -> Row:
         """Return one row of this studio. Raises `UnknownThing`."""
@@ -80,15 +98,13 @@ class StudioView(APIView):
         need = self.needs[str(self.request.method)]
         if not isinstance(need, Scoped) or self.reaches_any or row.belongs_to(self.member):
             return
-        needed = need.any or need.own
-        raise NotPermitted("It is somebody else's.", needed=str(needed))
+        is_owner_unproved = set(self.member.roles) > self.standing.roles
+        self._refuse(need.any or need.own, "It is somebody else's.", may_prove=is_owner_unproved)
 
     @property
     def reaches_any(self) -> bool:
         need = self.needs[str(self.request.method)]
-        return isinstance(need, Scoped) and reaches_any(
-            need, roles=self.member.roles, grants=self.grants
-        )
+        return isinstance(need, Scoped) and self.standing.reaches_any(need)
 
     def given(self, shape: type[serializers.Serializer[Any]], data: object = None) -> Given:
         """Return the request's body (or `data`) in the given shape, or answer 400 with pointers."""
@@ -123,6 +139,15 @@ class StudioView(APIView):
             response["Idempotent-Replay"] = "true"
         return response
 
+    def unkept(self, shape: type[ActIn], work: Work) -> Response:
+        """Carry out an act whose answer shows a key: once, so it is not kept to be given again."""
+        given = self.given(shape)
+        act = self.act(given)
+        self._check_key(act)
+        answer = {"id": str(act.id), **work(given, act)}
+        entry = JournalEntry.objects.filter(pk=act.id).values_list("seq", flat=True).first()
+        return Response({**answer, "journal_seq": entry}, status=201)
+
     def act(self, given: Mapping[str, Any]) -> Act:
         """Build the act of this request; the only place that reads the clock for it."""
         now = timezone.now()
@@ -151,6 +176,8 @@ class StudioView(APIView):
         auth = self.request.auth
         if isinstance(auth, AccessToken):
             return auth.device
+        if isinstance(auth, Device):
+            return auth
         named = self.request.headers.get("X-Natch-Device")
         if not named:
             return devices.browser_of(member=self.member, at=now)
@@ -167,20 +194,13 @@ class StudioView(APIView):
 
     def _member(self, request: Request) -> Member:
         auth = request.auth
-        if isinstance(auth, AccessToken):
-            found = Member.objects.filter(pk=auth.member_id, studio__slug=self.slug)
-        else:
-            found = Member.objects.filter(user=request.user.pk, studio__slug=self.slug)
+        found = Member.objects.filter(user=request.user.pk, studio__slug=self.slug)
+        if isinstance(auth, AccessToken | Device):
+            found = found.filter(studio=auth.studio_id)
         member = found.filter(left_at=None).select_related("studio").first()
         if member is None:
             raise UnknownThing("There is no such studio here.")
         return member
-
-    def _grants(self, request: Request) -> frozenset[Permission]:
-        granted = grants_of(self.member.roles)
-        if isinstance(request.auth, AccessToken):
-            return granted & {Permission(name) for name in request.auth.grants}
-        return granted
 
     def _check(self, need: Need) -> None:
         if isinstance(need, Scoped):
@@ -188,8 +208,12 @@ class StudioView(APIView):
         else:
             wanted = {need}
         if not wanted & self.grants:
-            needed = need.own if isinstance(need, Scoped) else need
-            raise NotPermitted("Your role does not include that.", needed=str(needed))
+            self._refuse(need.own if isinstance(need, Scoped) else need, "Ask an owner for it.")
+
+    def _refuse(self, needed: Permission, detail: str, *, may_prove: bool = False) -> NoReturn:
+        if needed in self.standing.after_pin or may_prove:
+            raise PinNeeded("Send the act again with your PIN.", needed=str(needed))
+        raise NotPermitted(detail, needed=str(needed))
 
     def _check_key(self, act: Act) -> None:
         key = self.request.headers.get("Idempotency-Key")

@@ -1,0 +1,84 @@
+"""What a call may do by the way it came: in person, by a token, or on a shared phone."""
+
+from collections.abc import Mapping
+from typing import Final
+
+from rest_framework.permissions import SAFE_METHODS
+from rest_framework.request import Request
+
+from studio.actions import devices
+from studio.domain.refusals import NotAllowed
+from studio.models import AccessToken, Device, Member
+from studio.permissions import (
+    ON_SHARED_PHONE,
+    WITH_PIN,
+    Permission,
+    Role,
+    Standing,
+    grants_of,
+)
+
+# What no answer tells on a phone that lies about in the shed: how to reach people, and money.
+HIDDEN_NAMES: Final = frozenset({"email", "contact", "telephone", "address"})
+HIDDEN_ENDS: Final = ("_email", "_contact", "_telephone", "_address")
+
+
+class NotInPerson(NotAllowed):
+    code = "not-in-person"
+    title = "That is done in person only."
+
+
+class PinNeeded(NotAllowed):
+    code = "pin-needed"
+    title = "On a shared phone that takes your PIN."
+
+
+def standing_of(request: Request, member: Member) -> Standing:
+    """Return what the member may do by this call.
+
+    Raises `PinNotSet`, `PinWrong` and `DeviceLocked` when a PIN came with it.
+    """
+    roles = frozenset(member.roles)
+    granted = grants_of(roles)
+    match request.auth:
+        case AccessToken() as token:
+            named = {Permission(name) for name in token.grants}
+            return Standing(roles=roles, grants=granted & named)
+        case Device() as device:
+            return _on_shared_phone(request, device, member, roles, granted & ON_SHARED_PHONE)
+        case _:
+            return Standing(roles=roles, grants=granted)
+
+
+def _on_shared_phone(
+    request: Request,
+    device: Device,
+    member: Member,
+    roles: frozenset[str],
+    granted: frozenset[Permission],
+) -> Standing:
+    pin = request.headers.get("X-Natch-Pin")
+    guarded = granted & WITH_PIN
+    if request.method in SAFE_METHODS or not guarded:
+        return Standing(roles=roles, grants=granted)
+    if not pin:
+        plain = roles - {Role.OWNER}
+        return Standing(roles=plain, grants=granted - WITH_PIN, after_pin=guarded)
+    devices.prove(device=device, member=member, pin=pin)
+    return Standing(roles=roles, grants=granted)
+
+
+def cut(answer: object) -> object:
+    """Return the answer without what a shared phone does not show, however deep it lies."""
+    if isinstance(answer, Mapping):
+        return {name: cut(inner) for name, inner in answer.items() if not _is_hidden(name)}
+    if isinstance(answer, list | tuple):
+        return [cut(inner) for inner in answer]
+    return answer
+
+
+def _is_hidden(name: object) -> bool:
+    # Money is whole minor units of a currency, and every name of it says so.
+    return isinstance(name, str) and (
+        name in HIDDEN_NAMES or name.endswith(HIDDEN_ENDS) or "_minor" in name
+    )
