@@ -1,7 +1,7 @@
 """An act sent twice happens once and gets the same answer."""
 
 from collections.abc import Callable
-from datetime import datetime
+from datetime import datetime, timedelta
 from uuid import UUID
 
 from django.db import IntegrityError, transaction
@@ -10,6 +10,8 @@ from studio.domain.refusals import Conflict, Unworkable
 from studio.models import JournalEntry, Replay, Studio
 
 Answer = tuple[int, dict[str, object]]
+
+KEPT_FOR = timedelta(days=30)
 
 
 class ActIdReused(Unworkable):
@@ -77,3 +79,9 @@ def _pruned(*, act_id: UUID, studio: Studio) -> Answer | None:
     if entry.studio_id != studio.pk:
         raise ActIdTaken("Make the act again with an id of its own.")
     return 200, {"id": str(entry.pk), "journal_seq": entry.seq}
+
+
+def prune(*, at: datetime) -> int:
+    """Forget answers kept for over 30 days; the journal still tells a repeat from a new act."""
+    forgotten, _ = Replay.objects.filter(written_at__lt=at - KEPT_FOR).delete()
+    return forgotten

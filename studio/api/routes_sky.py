@@ -1,5 +1,22 @@
-"""Addresses of places, air, clay, the journal and reminders."""
+"""Addresses of places and air, clays, the journal, reminders, runs and the schema."""
 
-from django.urls import URLPattern
+from django.urls import path
 
-urlpatterns: list[URLPattern] = []
+from . import journal, materials, places, runs
+
+S = "studios/<slug:slug>/"
+
+urlpatterns = [
+    path(f"{S}places/", places.PlaceList.as_view()),
+    path(f"{S}places/<uuid:place_id>/", places.PlaceOne.as_view()),
+    path(f"{S}clay-bodies/", materials.BodyList.as_view()),
+    path(f"{S}clay-bodies/<uuid:row_id>/", materials.BodyOne.as_view()),
+    path(f"{S}clay-bodies/<uuid:row_id>/test-bars/", materials.BarList.as_view()),
+    path(f"{S}test-bars/<uuid:row_id>/", materials.BarOne.as_view()),
+    path(f"{S}colour-batches/", materials.BatchList.as_view()),
+    path(f"{S}colour-batches/<uuid:row_id>/", materials.BatchOne.as_view()),
+    path(f"{S}slab-blocks/", materials.BlockList.as_view()),
+    path(f"{S}slab-blocks/<uuid:row_id>/", materials.BlockOne.as_view()),
+    path(f"{S}journal/", journal.JournalList.as_view()),
+    path(f"{S}runs/<uuid:run_id>/", runs.RunOne.as_view(), name="run"),
+]

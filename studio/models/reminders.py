@@ -43,6 +43,9 @@ class Reminder(StudioOwned):
             )
         ]
 
+    def belongs_to(self, member: Member) -> bool:
+        return self.person_id == member.pk
+
 
 class Delivery(StudioOwned):
     """One message over one channel about a group of reminders; unique, leased while it is sent."""

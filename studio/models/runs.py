@@ -32,6 +32,9 @@ class Run(StudioOwned):
     class Meta:
         constraints = [models.UniqueConstraint(fields=["studio", "digest"], name="asked_once")]
 
+    def belongs_to(self, member: Member) -> bool:
+        return self.asked_by_id == member.pk
+
 
 class Replay(models.Model):
     """The answer an act got, so that the same act sent again gets the same answer."""

@@ -1,10 +1,14 @@
 """Reading the journal."""
 
+from datetime import timedelta
 from uuid import UUID
 
 from django.db.models import QuerySet
 
 from studio.models import JournalEntry, JournalHead, Studio
+
+# A note made on the spot reaches the server within minutes; common sense, no source.
+LATE_AFTER = timedelta(minutes=10)
 
 
 def highest_seq(studio: Studio) -> int:
@@ -20,3 +24,22 @@ def story_of(studio: Studio, subject_id: UUID) -> "QuerySet[JournalEntry]":
         .prefetch_related("notes")
         .order_by("-happened_at", "-seq")
     )
+
+
+def heard_after(studio: Studio, seq: int) -> "QuerySet[JournalEntry]":
+    """Return the acts heard after a number."""
+    return JournalEntry.objects.filter(studio=studio, seq__gt=seq).select_related(
+        "member", "device"
+    )
+
+
+def is_late(entry: JournalEntry) -> bool:
+    """Say whether it was written so long after it happened that both times must be shown."""
+    return entry.written_at - entry.happened_at > LATE_AFTER
+
+
+def revision_of(subject_id: UUID, kind: str) -> int:
+    """Return how often an editable row was made or changed, which is what `If-Match` names."""
+    return JournalEntry.objects.filter(
+        subjects__subject_id=subject_id, verb__in=[f"made_{kind}", f"changed_{kind}"]
+    ).count()

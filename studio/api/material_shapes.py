@@ -1,0 +1,192 @@
+"""How clays look in the API."""
+
+from typing import Any
+
+from drf_spectacular.utils import extend_schema_field
+from rest_framework import serializers
+
+from studio.actions import materials
+from studio.domain import drying_bodies
+from studio.models import ClayBody, ColourBatch, SlabBlock, TestBar
+from studio.queries import materials as queries
+
+from .envelopes import ActIn, ChangeIn
+from .fields import MomentField, QuantityField
+from .related import RowField
+
+LONGEST_BAR_MM = 2000.0
+
+
+class BodyFields(serializers.Serializer[Any]):
+    code = serializers.CharField(max_length=8, required=False)
+    name = serializers.CharField(max_length=80, required=False)
+    drying_body = serializers.ChoiceField(
+        drying_bodies.NAMES, required=False, help_text="Whose drying figures to start from."
+    )
+    dry_shrinkage_fraction = QuantityField(unit="fraction", required=False, allow_null=True)
+    total_shrinkage_fraction = QuantityField(unit="fraction", required=False, allow_null=True)
+    top_cone = serializers.CharField(max_length=6, required=False, allow_blank=True)
+    caution = serializers.CharField(max_length=300, required=False, allow_blank=True)
+
+
+class BodyIn(ActIn, BodyFields):
+    code = serializers.CharField(max_length=8)
+    name = serializers.CharField(max_length=80)
+    drying_body = serializers.ChoiceField(drying_bodies.NAMES)
+
+
+class BodyChangeIn(ChangeIn, BodyFields):
+    pass
+
+
+class MeasuredOut(serializers.Serializer[Any]):
+    bars = serializers.IntegerField()
+    drying_fraction = serializers.FloatField(allow_null=True)
+    total_fraction = serializers.FloatField(allow_null=True)
+    total_least_fraction = serializers.FloatField(allow_null=True)
+    total_most_fraction = serializers.FloatField(allow_null=True)
+
+
+class BodyOut(serializers.ModelSerializer[ClayBody]):
+    measured = serializers.SerializerMethodField()
+    cautions = serializers.SerializerMethodField()
+
+    class Meta:
+        model = ClayBody
+        fields = (
+            "id",
+            "code",
+            "name",
+            "drying_body",
+            "dry_shrinkage_fraction",
+            "total_shrinkage_fraction",
+            "top_cone",
+            "caution",
+            "measured",
+            "cautions",
+        )
+
+    @extend_schema_field(MeasuredOut)
+    def get_measured(self, body: ClayBody) -> Any:
+        return MeasuredOut(queries.measured(body.bars.all())).data
+
+    def get_cautions(self, body: ClayBody) -> list[str]:
+        return queries.cautions_of_body(body)
+
+
+class BarFields(serializers.Serializer[Any]):
+    dry_mm = QuantityField(unit="mm", most=LONGEST_BAR_MM, required=False, allow_null=True)
+    bisque_mm = QuantityField(unit="mm", most=LONGEST_BAR_MM, required=False, allow_null=True)
+    fired_mm = QuantityField(unit="mm", most=LONGEST_BAR_MM, required=False, allow_null=True)
+
+
+class BarIn(ActIn, BarFields):
+    wet_mm = QuantityField(unit="mm", most=LONGEST_BAR_MM, help_text="The line as scratched.")
+
+
+class BarChangeIn(ChangeIn, BarFields):
+    wet_mm = QuantityField(unit="mm", most=LONGEST_BAR_MM, required=False)
+
+
+class BarOut(serializers.ModelSerializer[TestBar]):
+    body_id = serializers.UUIDField(read_only=True)
+    shrinkages = serializers.SerializerMethodField()
+
+    class Meta:
+        model = TestBar
+        fields = (
+            "id",
+            "body_id",
+            "measured_at",
+            "wet_mm",
+            "dry_mm",
+            "bisque_mm",
+            "fired_mm",
+            "shrinkages",
+        )
+
+    def get_shrinkages(self, bar: TestBar) -> dict[str, float | None]:
+        told = materials.shrinkages(bar)
+        return {
+            "drying_fraction": told.drying_fraction,
+            "bisque_fraction": told.bisque_fraction,
+            "glaze_fraction": told.glaze_fraction,
+            "total_fraction": told.total_fraction,
+        }
+
+
+class BatchFields(serializers.Serializer[Any]):
+    label = serializers.CharField(max_length=20, required=False)  # type: ignore[assignment]
+    body_id = RowField(ClayBody, source="body", required=False)
+    mixed_on = serializers.DateField(required=False, allow_null=True)
+    stain_g = QuantityField(unit="g", least=0.0, required=False, allow_null=True)
+    clay_g = QuantityField(unit="g", least=0.0, required=False, allow_null=True)
+    caution = serializers.CharField(max_length=300, required=False, allow_blank=True)
+
+
+class BatchIn(ActIn, BatchFields):
+    label = serializers.CharField(max_length=20)
+    body_id = RowField(ClayBody, source="body")
+
+
+class BatchChangeIn(ChangeIn, BatchFields):
+    pass
+
+
+class BatchOut(serializers.ModelSerializer[ColourBatch]):
+    body_id = serializers.UUIDField(read_only=True)
+    body_code = serializers.CharField(source="body.code", read_only=True)
+    cautions = serializers.SerializerMethodField()
+
+    class Meta:
+        model = ColourBatch
+        fields = (
+            "id",
+            "label",
+            "body_id",
+            "body_code",
+            "mixed_on",
+            "stain_g",
+            "clay_g",
+            "caution",
+            "cautions",
+        )
+
+    def get_cautions(self, batch: ColourBatch) -> list[str]:
+        return queries.cautions_of_batch(batch)
+
+
+class BlockFields(serializers.Serializer[Any]):
+    label = serializers.CharField(max_length=20, required=False)  # type: ignore[assignment]
+    laid_on = serializers.DateField(required=False, allow_null=True)
+    body_ids = RowField(ClayBody, source="bodies", many=True, required=False)
+    batch_ids = RowField(ColourBatch, source="batches", many=True, required=False)
+    used_up_at = MomentField(required=False, allow_null=True)
+
+
+class BlockIn(ActIn, BlockFields):
+    label = serializers.CharField(max_length=20)
+    body_ids = RowField(ClayBody, source="bodies", many=True, allow_empty=False)
+
+
+class BlockChangeIn(ChangeIn, BlockFields):
+    pass
+
+
+class BlockOut(serializers.ModelSerializer[SlabBlock]):
+    bodies = serializers.SerializerMethodField()
+    batches = serializers.SerializerMethodField()
+    cautions = serializers.SerializerMethodField()
+
+    class Meta:
+        model = SlabBlock
+        fields = ("id", "label", "laid_on", "used_up_at", "bodies", "batches", "cautions")
+
+    def get_bodies(self, block: SlabBlock) -> list[dict[str, str]]:
+        return [{"id": str(body.pk), "code": body.code} for body in block.bodies.all()]
+
+    def get_batches(self, block: SlabBlock) -> list[dict[str, str]]:
+        return [{"id": str(batch.pk), "label": batch.label} for batch in block.batches.all()]
+
+    def get_cautions(self, block: SlabBlock) -> list[str]:
+        return queries.cautions_of_block(block)

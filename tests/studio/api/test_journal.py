@@ -1,0 +1,57 @@
+"""The journal over the wire."""
+
+from datetime import timedelta
+from uuid import uuid4
+
+from tests import factories
+
+JOURNAL = "/api/v1/studios/yard/journal/"
+
+
+class TestJournalList:
+    def test_tells_the_story_of_a_thing_newest_first(self, maker, stranger):
+        jar = uuid4()
+        for hours in (3, 1, 2):
+            at = factories.NOW - timedelta(hours=hours)
+            factories.entry(maker[0], at, subjects=[("piece", jar)], note=f"{hours} h ago")
+        factories.entry(maker[0])
+
+        story = maker[1].get(JOURNAL, {"subject": str(jar)}).json()["results"]
+
+        assert [entry["notes"][0]["text"] for entry in story] == ["1 h ago", "2 h ago", "3 h ago"]
+        assert story[0]["subjects"] == [{"kind": "piece", "id": str(jar)}]
+        assert story[0]["member"]["first_name"] == "Maud"
+        assert stranger[1].get(JOURNAL, {"subject": str(jar)}).status_code == 404
+
+    def test_marks_what_was_written_late(self, maker):
+        jar = uuid4()
+        spot, friday = factories.NOW, factories.NOW - timedelta(days=3)
+        factories.entry(maker[0], spot, subjects=[("piece", jar)])
+        factories.entry(maker[0], friday, subjects=[("piece", jar)], written_at=spot)
+
+        story = maker[1].get(JOURNAL, {"subject": str(jar)}).json()["results"]
+
+        assert [entry["is_late"] for entry in story] == [False, True]
+        assert story[1]["happened_at"] < story[1]["written_at"]
+
+    def test_gives_what_was_heard_after_a_number_in_order(self, maker):
+        for _ in range(3):
+            factories.entry(maker[0])
+
+        heard = maker[1].get(JOURNAL, {"after": 2}).json()["results"]
+
+        assert [entry["seq"] for entry in heard] == [3, 4]
+
+    def test_refuses_what_is_no_number_and_no_id(self, maker):
+        for query in ({"after": "x"}, {"after": "-1"}, {"subject": "T26"}):
+            answer = maker[1].get(JOURNAL, query)
+
+            assert answer.status_code == 400
+            assert answer.json()["errors"][0]["pointer"] == f"#/{next(iter(query))}"
+
+    def test_lists_with_a_fixed_number_of_queries(self, maker, django_assert_max_num_queries):
+        for _ in range(12):
+            factories.entry(maker[0], note="said")
+
+        with django_assert_max_num_queries(7):
+            maker[1].get(JOURNAL)
