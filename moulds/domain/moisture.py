@@ -22,9 +22,8 @@ USUAL_CAPACITY_FRACTION: Final = 0.43
 USUAL_DRY_BELOW: Final = 0.05
 USUAL_USABLE_BELOW: Final = 0.15
 PRESSES_BEFORE_REST: Final = 5  # [1]_; a setting of the studio
-LIGHTEST_FRACTION: Final = (
-    -0.05
-)  # a weighing may miss the dry mass by 2 %; common practice, no source
+# A weighing may miss the dry mass by 2 %; common practice, no source.
+LIGHTEST_FRACTION: Final = -0.05
 WETTEST_FRACTION: Final = 1.3  # all pores full is 1.1 at 70 parts, and water stands on the skin
 FILLS_IN_TABLE: Final = 5
 SLOWING_PER_FILL: Final = 1 / 6  # 30 -> 35 -> 40 min [1]_
@@ -49,7 +48,7 @@ class NotAWeight(Unworkable):
     title = "A weight must be above nought."
 
 
-class DrierAfterward(Unworkable):
+class WetterThanPressed(Unworkable):
     code = "clay-wetter-after-pressing"
     title = "Clay cannot leave a mould wetter than it went in."
 
@@ -147,13 +146,13 @@ def water_given_off_g(clay_g: float, *, moisture_in: float, moisture_out: float)
     ------
     NotAWeight
         When `clay_g` is not above 0.
-    DrierAfterward
+    WetterThanPressed
         When the clay would leave wetter than it came.
     """
     if not clay_g > 0:
         raise NotAWeight("Give the weight of the clay.", clay_g=clay_g)
     if not 0 <= moisture_out <= moisture_in:
-        raise DrierAfterward(
+        raise WetterThanPressed(
             f"Pressed at {moisture_in:.0%}, released at {moisture_out:.0%} of dry clay.",
             moisture_in=moisture_in,
             moisture_out=moisture_out,

@@ -9,10 +9,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from moulds.domain.moisture import (
-    DrierAfterward,
     HeavierThanSoaked,
     LighterThanDry,
     NotAWeight,
+    WetterThanPressed,
     dry_basis,
     dryness_word,
     dryness_word_by_presses,
@@ -119,7 +119,7 @@ class TestWaterGivenOff:
         assert given_off == pytest.approx(67.2)
 
     def test_refuses_clay_that_leaves_wetter(self):
-        with pytest.raises(DrierAfterward):
+        with pytest.raises(WetterThanPressed):
             water_given_off_g(900, moisture_in=0.17, moisture_out=0.23)
 
     def test_refuses_no_clay(self):
