@@ -28,7 +28,7 @@ export default tseslint.config(
     plugins: { "react-hooks": hooks },
     rules: {
       "@typescript-eslint/no-floating-promises": "error",
-      "@typescript-eslint/switch-exhaustiveness-check": "error",
+      "@typescript-eslint/switch-exhaustiveness-check": ["error", { considerDefaultExhaustiveForUnions: true }],
       "react-hooks/rules-of-hooks": "error",
       "react-hooks/exhaustive-deps": "error",
       "max-lines": ["error", 300],

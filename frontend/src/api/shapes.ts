@@ -48,20 +48,37 @@ export interface PieceRef {
   state_words: string;
 }
 
+export interface PartRef {
+  id: string;
+  role: string;
+  state: string;
+}
+
+export interface PlaceRef {
+  id: string;
+  name: string;
+}
+
+export interface PersonRef {
+  id: string;
+  first_name: string;
+  initials: string;
+}
+
 export type Verdict =
-  | "past" | "in_window" | "later" | "not_yet" | "drying" | "ready" | "not_in_this_room" | "asked";
+  | "past" | "in_window" | "later" | "not_today" | "asked" | "drying" | "worth_a_touch" | "not_in_this_room" | "ready";
 
 export interface BenchRow {
   piece: PieceRef;
-  part: { id: string; role: string } | null;
+  part: PartRef | null;
   mould: { set_id: string; label: string; generation: number; press_since_dry: number | null } | null;
-  place: { id: string; name: string } | null;
-  maker: { id: string; first_name: string; initials: string };
+  place: PlaceRef | null;
+  maker: PersonRef | null;
   mine: boolean;
   since_at: string;
   verdict: Verdict;
   reason: string;
-  window: Window;
+  window: Window | null;
   ready_at: Quantiles | null;
   look_again_at: string | null;
   confidence: Basis;
@@ -71,22 +88,28 @@ export interface BenchRow {
 
 export interface JoinRow {
   piece: PieceRef;
-  parts: { id: string; role: string; state: string; window: Window }[];
-  verdict: "now" | "wait" | "part_missing";
+  parts: PartRef[];
+  place: PlaceRef | null;
+  maker: PersonRef | null;
+  mine: boolean;
+  verdict: "now" | "wait" | "too_stiff";
   reason: string;
+  window: Window | null;
   until: string | null;
+  confidence: Basis;
+  clash_id: string | null;
 }
 
 export interface MouldRow {
   set: { id: string; label: string; makes: string };
   casting: { id: string; generation: number };
   parts: { id: string; name: string; state: string }[];
-  place: { id: string; name: string } | null;
-  owner: { id: string; first_name: string } | null;
+  place: PlaceRef | null;
+  owner: PersonRef | null;
   dryness: { word: "dry" | "usable" | "rest" | "unknown"; free_water_fraction: number | null; presses_since_dry: number | null };
   may_press: boolean;
   reason: string;
-  next_booking: { from: string; member: string } | null;
+  next_booking: { member: PersonRef; from_at: string; until_at: string } | null;
 }
 
 export interface Snapshot {
@@ -99,6 +122,7 @@ export interface BenchAnswer extends Snapshot {
   confidence: Basis;
   look_now: BenchRow[];
   later_today: BenchRow[];
+  later: BenchRow[];
   join_today: JoinRow[];
   press_next: MouldRow[];
   drying: BenchRow[];

@@ -9,14 +9,17 @@ interface ActProps {
   isDisabled?: boolean | undefined;
   /** For an act whose words alone do not say what it is done to. */
   spoken?: string | undefined;
+  /** Longer words for the smallest screens, where the act has a row of its own: *T26 out*. */
+  wide?: string | undefined;
   type?: "button" | "submit";
 }
 
-function pressable(style: string | undefined, { children, onPress, href, isDisabled, spoken, type = "button" }: ActProps) {
+function pressable(style: string | undefined, { children, onPress, href, isDisabled, spoken, wide, type = "button" }: ActProps) {
   if (href !== undefined) return <a class={style} href={href} aria-label={spoken}>{children}</a>;
+  const words = wide === undefined ? children : <><span class={css.short}>{children}</span><span class={css.wide}>{wide}</span></>;
   return (
     <button type={type} class={style} disabled={isDisabled} aria-label={spoken} onClick={onPress}>
-      {children}
+      {words}
     </button>
   );
 }

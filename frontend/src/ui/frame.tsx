@@ -43,17 +43,21 @@ export function Body({ isSeam = true, children }: { isSeam?: boolean; children: 
 }
 
 /** The hand: acts for the chosen thing, above the places. The main act comes first in the markup. */
-export function Tray({ mark, reason, isStack = false, children }: {
+export function Tray({ mark, markHref, reason, isStack = false, isFree = false, children }: {
   mark?: string | undefined;
+  /** The mark may lead to the thing itself. */
+  markHref?: string | undefined;
   reason?: string | undefined;
   /** A long main act over two short ones. */
   isStack?: boolean;
+  /** The children lay themselves out. */
+  isFree?: boolean;
   children: ComponentChildren;
 }) {
   return (
     <section class={css.tray} aria-label={mark ? `What to do with ${mark}` : "What to do"}>
-      {(mark ?? reason) && <p class={css.reason}>{mark && <b>{mark}</b>}<span>{reason}</span></p>}
-      <div class={isStack ? css.stack : css.acts}>{children}</div>
+      {(mark ?? reason) && <p class={css.reason}>{mark && (markHref ? <a href={markHref}>{mark}</a> : <b>{mark}</b>)}<span>{reason}</span></p>}
+      <div class={isFree ? undefined : isStack ? css.stack : css.acts}>{children}</div>
     </section>
   );
 }

@@ -1,0 +1,82 @@
+/** The first screen: what wants a hand now, and the hand to answer with. */
+import { useEffect } from "preact/hooks";
+import { clock, titleTime } from "../../domain/clock";
+import { basis } from "../../domain/format";
+import { SmallAct } from "../../ui/act";
+import { Block, Fact, Row } from "../../ui/seam";
+import { Failed, Waiting } from "../common/failed";
+import { Screen } from "../common/screen";
+import { useZone } from "../common/session";
+import { useNow } from "../common/use-now";
+import { BenchTray } from "./bench-tray";
+import type { Line } from "./bench-overlay";
+import { wordsOf } from "./bench-words";
+import { useBench } from "./use-bench";
+import type { ReadyBench } from "./use-bench";
+import { useKeys } from "./use-keys";
+
+const TITLE = "Bench";
+/** Windows reckoned longer ago than this say when. [ms] */
+const OLD_MS = 60 * 60_000;
+
+export function BenchScreen() {
+  const bench = useBench();
+  switch (bench.state) {
+    case "loading":
+      return <Waiting title={TITLE} isSlow={bench.isSlow} />;
+    case "failed":
+      return <Failed title={TITLE} failure={bench.failure} again={bench.again} />;
+    case "ready":
+      return <Ready bench={bench.bench} />;
+  }
+}
+
+function Ready({ bench }: { bench: ReadyBench }) {
+  const zone = useZone();
+  const now = useNow();
+  const { view, snapshot, chosen } = bench;
+  useKeys(bench);
+  useEffect(() => {
+    document.querySelector("[data-chosen]")?.scrollIntoView({ block: "nearest" });
+  }, [chosen?.key]);
+
+  const reckonedAt = snapshot.forecast_at === null ? null : new Date(snapshot.forecast_at);
+  const isOld = reckonedAt !== null && now.getTime() - reckonedAt.getTime() > OLD_MS;
+  const note = `${basis(snapshot.confidence)}${isOld ? ` · reckoned ${clock(reckonedAt, zone)}` : ""}`;
+  const lines = (all: readonly Line[]) => all.map((line) => <BenchLine key={line.key} line={line} bench={bench} now={now} zone={zone} />);
+  const waiting = view.lookNow.filter((line) => line.said === null).length;
+  return (
+    <Screen title={TITLE} when={titleTime(now, zone)} heardAt={bench.heardAt} tray={<BenchTray bench={bench} />}>
+      <Block name="Look now" count={waiting} note={view.lookNow.length > 0 ? note : undefined}>{lines(view.lookNow)}</Block>
+      {view.lookNow.length === 0 && <Nothing bench={bench} />}
+      <Block name="Later today" count={view.laterToday.length}>{lines(view.laterToday)}</Block>
+      <Block name="Join today" count={view.joinToday.length}>{lines(view.joinToday)}</Block>
+      <Block name="Press next" count={view.pressNext.filter((line) => line.row.may_press).length}>{lines(view.pressNext)}</Block>
+      {view.later.length > 0 && <Block name="Later" count={view.later.length}>{lines(view.later)}</Block>}
+      {view.drying.length > 0 && <Block name="Drying" count={view.drying.length}>{lines(view.drying)}</Block>}
+      {view.readyForBisque.length > 0 && <Block name="Ready for bisque" count={view.readyForBisque.length}>{lines(view.readyForBisque)}</Block>}
+    </Screen>
+  );
+}
+
+/** Empty is news too: a hollow, one sentence, and what could be pressed. */
+function Nothing({ bench: { view } }: { bench: ReadyBench }) {
+  const isFilled = view.laterToday.length + view.later.length > 0;
+  const first = view.pressNext.find((line) => line.row.may_press)?.row;
+  const next = first ? `Press next: ${first.set.label}${first.dryness.word === "dry" ? " is dry" : ""}.` : undefined;
+  return <Fact label="" natch="done" value={isFilled ? "Nothing to look at now." : "No moulds filled."} note={next} />;
+}
+
+function BenchLine({ line, bench, now, zone }: { line: Line; bench: ReadyBench; now: Date; zone: string }) {
+  const words = wordsOf(line, now, zone);
+  const { said } = line;
+  if (said !== null) {
+    const undo = bench.recentKeys.has(line.key) && (
+      <SmallAct spoken={`Undo: ${words.spoken}`} onPress={() => { bench.undo(said); }}>Undo</SmallAct>
+    );
+    return <Row {...words} act={undo} />;
+  }
+  if (line.kind === "piece" && line.row.clash_id !== null) return <Row {...words} href={`/clashes/${line.row.clash_id}`} />;
+  if (line.kind === "piece" && line.row.part === null) return <Row {...words} href={`/pieces/${line.row.piece.id}`} />;
+  return <Row {...words} isChosen={bench.chosen?.key === line.key} onChoose={() => { bench.choose(line); }} />;
+}
