@@ -55,3 +55,6 @@ class Booking(StudioOwned):
     from_at = models.DateTimeField()
     until_at = models.DateTimeField()
     given_up_at = models.DateTimeField(null=True)
+
+    def belongs_to(self, member: Member) -> bool:
+        return member.speaks_for(self.member)

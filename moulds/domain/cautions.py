@@ -1,0 +1,39 @@
+"""Something worth saying beside an act that was accepted."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """A warning: a code for screens and a sentence for people. It never holds an act back."""
+
+    code: str
+    detail: str
+
+
+FIRST_PRESS = Caution(
+    "first-press-may-stick", "First press of a new casting: it may stick. Open it with patience."
+)
+CHIPPED = Caution(
+    "mould-chipped", "A part of it is chipped: look for plaster crumbs, they pop out after firing."
+)
+RETIRED = Caution(
+    "casting-retired", "That casting was poured anew; this press counts on the old one."
+)
+OUT_OF_USE = Caution(
+    "mould-out-of-use", "A part of it was out of use; the press counts all the same."
+)
+MISSING = Caution("mould-missing", "A part of it was called missing; say found if it is back.")
+EDGE_OF_USE = Caution(
+    "mould-wet", "It is wetter than the studio presses in: expect it to stick and to be slow."
+)
+MANY_PRESSES = Caution("mould-wants-rest", "That is the last press before it should dry.")
+
+
+def wall_over_limit(role: str, thickest_mm: float, limit_mm: float) -> Caution:
+    """Return the warning about a section above the studio's limit. [mm]"""
+    return Caution(
+        "wall-over-limit",
+        f"{role}: {thickest_mm:g} mm is thicker than the studio fires without extra drying "
+        f"({limit_mm:g} mm).",
+    )

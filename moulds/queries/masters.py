@@ -1,0 +1,24 @@
+"""Masters: whether one can be poured from."""
+
+from datetime import datetime
+from typing import Any
+
+from moulds.models import Master, MasterEvent
+
+
+def last_said(master: Master, *, until: datetime | None = None) -> MasterEvent | None:
+    """Return what was last said of a master, up to `until`."""
+    said: Any = MasterEvent.objects.standing().filter(master=master)
+    if until is not None:
+        said = said.filter(happened_at__lte=until)
+    found: MasterEvent | None = said.order_by("happened_at", "id").last()
+    return found
+
+
+def was_ready(master: Master, at: datetime) -> bool:
+    """Say whether a mould could be poured from the master at `at`.
+
+    Before anything was recorded of it, what is so now is taken.
+    """
+    said = last_said(master, until=at)
+    return master.is_ready if said is None else said.is_ready
