@@ -1,8 +1,8 @@
 """The stages of a piece, the states inside them, and which can follow which.
 
-A place in the job is a pair (stage, state). Going on is free where the craft allows the step; going
-back is an ordinary thing that wants a reason; a piece can be lost from anywhere, found again where it
-was missed, and what was scrapped comes back only by taking that act back.
+A spot in the job is a pair (stage, state). Going on is free where the craft allows the step; going
+back is an ordinary thing that wants a reason; a piece can be lost from anywhere, found again where
+it was missed, and what was scrapped comes back only by taking that act back.
 """
 
 from enum import StrEnum, auto
