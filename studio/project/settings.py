@@ -54,6 +54,7 @@ MIDDLEWARE = [
 TEMPLATES: list[dict[str, Any]] = [
     {"BACKEND": "django.template.backends.django.DjangoTemplates", "APP_DIRS": True}
 ]
+APPEND_SLASH = False  # a call to the wrong address is told so, never sent elsewhere
 ROOT_URLCONF = "studio.project.urls"
 WSGI_APPLICATION = "studio.project.wsgi.application"
 DATABASES = {

@@ -1,0 +1,140 @@
+import os
+import signal
+import socket
+import subprocess
+import sys
+import time
+import urllib.request
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+
+from studio.project import up
+from studio.project.bootstrap import ROOT
+from studio.project.steps import CannotGoOn
+from tests.services.fixtures import free_port
+from tests.services.processes import is_alive, until
+
+RUN = "import sys; from studio.project import up; up.main(sys.argv[1:])"
+
+Start = Callable[..., "subprocess.Popen[str]"]
+
+
+@pytest.fixture
+def start() -> Iterator[Start]:
+    started: list[subprocess.Popen[str]] = []
+
+    def run(*words: str) -> "subprocess.Popen[str]":
+        environment = {
+            name: value
+            for name, value in os.environ.items()
+            if name not in {"DATABASE_URL", "DJANGO_SETTINGS_MODULE", "NATCH_DATA"}
+        }
+        process = subprocess.Popen(
+            [sys.executable, "-c", RUN, *words],
+            cwd=ROOT,
+            env=environment,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.STDOUT,
+            text=True,
+        )
+        started.append(process)
+        return process
+
+    yield run
+    for process in started:
+        process.terminate()
+        process.wait(timeout=15)
+        if process.stdout:
+            process.stdout.close()
+
+
+def lines_until(process: "subprocess.Popen[str]", words: str) -> list[str]:
+    assert process.stdout is not None
+    lines = []
+    for line in process.stdout:
+        lines.append(line)
+        if words in line:
+            break
+    return lines
+
+
+def answers(port: int) -> bool:
+    try:
+        with urllib.request.urlopen(f"http://127.0.0.1:{port}/healthz", timeout=2) as answer:
+            return bool(answer.read() == b"up\n")
+    except OSError:
+        return False
+
+
+def children_of(parent: int) -> dict[int, str]:
+    listed = subprocess.run(
+        ["ps", "-A", "-o", "pid=,ppid=,args="], capture_output=True, text=True, check=True
+    )
+    rows = (line.split(None, 2) for line in listed.stdout.splitlines())
+    return {int(row[0]): row[2] for row in rows if len(row) == 3 and int(row[1]) == parent}
+
+
+class TestUp:
+    def test_serves_brings_back_and_ends(self, start: Start, tmp_path: Path) -> None:
+        port = free_port()
+        process = start("--no-demo", "--port", str(port), "--data", str(tmp_path))
+        said = lines_until(process, "Ctrl-C ends it")
+        assert any(f"Natch is up:  http://localhost:{port}" in line for line in said)
+        assert answers(port)
+        children = children_of(process.pid)
+        assert len(children) == 4
+        web = next(child for child, command in children.items() if "gunicorn" in command)
+
+        os.kill(web, signal.SIGKILL)
+
+        assert until(lambda: web not in children_of(process.pid))
+        assert until(lambda: len(children_of(process.pid)) == 4)
+        assert until(lambda: answers(port))
+        all_of_them = list(children_of(process.pid))
+        started_s = time.monotonic()
+        process.send_signal(signal.SIGINT)
+        process.wait(timeout=15)
+        assert time.monotonic() - started_s < 10
+        assert process.returncode == 0
+        assert [child for child in all_of_them if is_alive(child)] == []
+        assert not answers(port)
+
+    def test_says_where_it_runs_already(self, start: Start, tmp_path: Path) -> None:
+        with up.alone_on(tmp_path) as note:
+            note("http://localhost:8000")
+
+            second = start("--no-demo", "--port", str(free_port()), "--data", str(tmp_path))
+            said, _ = second.communicate(timeout=20)
+
+        assert second.returncode == 1
+        assert said == f"Natch already runs on {tmp_path} at http://localhost:8000.\n"
+
+    def test_says_that_the_port_is_taken(self, start: Start, tmp_path: Path) -> None:
+        with socket.create_server(("127.0.0.1", 0)) as taken:
+            port = taken.getsockname()[1]
+
+            second = start("--no-demo", "--port", str(port), "--data", str(tmp_path))
+            said, _ = second.communicate(timeout=20)
+
+        assert second.returncode == 1
+        assert said == f"Port {port} is taken; choose another with --port.\n"
+
+    def test_says_that_the_data_folder_cannot_be_made(self, tmp_path: Path) -> None:
+        (tmp_path / "file").touch()
+
+        with pytest.raises(CannotGoOn, match="cannot be made: Not a directory"):
+            up.read(["--data", str(tmp_path / "file" / "data")])
+
+
+class TestGreeting:
+    def test_names_the_demo_only_where_it_was_loaded(self, tmp_path: Path) -> None:
+        wish = up.read(["--data", str(tmp_path)])
+        before = up.greeting(wish, "http://localhost:8000")
+        (tmp_path / "demo-password").write_text("kab-ceh-mop-tuz")
+
+        after = up.greeting(wish, "http://localhost:8000")
+
+        assert not any("Password" in line for line in before)
+        assert "Password:     kab-ceh-mop-tuz" in after
