@@ -113,7 +113,7 @@ class Setup:
         # Who has once run the tests keeps their packages; that lock holds all of the other one.
         is_dev = is_dev or DEVELOPMENT in notes
         lock = DEVELOPMENT if is_dev else PRODUCTION
-        digest = digest_of(self.root / LOCKS / lock)
+        digest = digest_of(self._lock(lock))
         if self.python.exists() and notes.get(lock) == digest:
             return False
         say("Setting up Natch; the first time takes a minute or two.")
@@ -146,26 +146,38 @@ class Setup:
             ) from failure
 
     def _install(self, lock: str) -> None:
-        pip = (self.python, "-m", "pip", "install", "--disable-pip-version-check", "--no-input")
-        checked = ("--require-hashes", "-r")
-        file = self.root / LOCKS / lock
-        uv = self.venv / "bin" / "uv"
-        command: tuple[str | Path, ...]
         try:
-            self.steps.run(
-                "Installing uv",
-                (*pip, "--only-binary=:all:", *checked, self.root / LOCKS / "requirements-uv.txt"),
-            )
-            command = (uv, "pip", "sync", "--python", self.python, "--require-hashes", file)
+            self._install_with_uv(lock)
         except StepFailed:
-            # No uv for this machine: pip is slower and does the same.
-            command = (*pip, "--no-deps", *checked, file)
+            # No uv for this machine, or an index that only pip has been told of: slower, the same.
+            self._install_with_pip(lock)
+
+    def _install_with_uv(self, lock: str) -> None:
+        tool = ("--only-binary=:all:", "--require-hashes", "-r", self._lock("requirements-uv.txt"))
+        self.steps.run("Installing uv", (*self._pip, *tool))
+        uv = self.venv / "bin" / "uv"
+        sync = (uv, "pip", "sync", "--python", self.python, "--require-hashes", self._lock(lock))
+        trust = {"UV_SYSTEM_CERTS": os.environ.get("UV_SYSTEM_CERTS", "true")}
+        self.steps.run("Installing Python packages", sync, environment=trust)
+
+    def _install_with_pip(self, lock: str) -> None:
+        command = (*self._pip, "--no-deps", "--require-hashes", "-r", self._lock(lock))
+        title = "Installing Python packages with pip"
         try:
-            self.steps.run("Installing Python packages", command)
+            self.steps.run(title, command)
         except StepFailed as failure:
-            raise CannotGoOn(
-                sentence("Installing Python packages", "the package index", failure, self.steps.log)
-            ) from failure
+            reason = sentence(
+                "Installing Python packages", "the package index", failure, self.steps.log
+            )
+            raise CannotGoOn(reason) from failure
+
+    @property
+    def _pip(self) -> tuple[str | Path, ...]:
+        quiet = ("--disable-pip-version-check", "--no-input", "--retries", "2")
+        return (self.python, "-m", "pip", "install", *quiet)
+
+    def _lock(self, name: str) -> Path:
+        return self.root / LOCKS / name
 
 
 def digest_of(file: Path) -> str:

@@ -97,9 +97,19 @@ SIGNS_OF_NO_NETWORK = (
 )
 
 
+SIGNS_OF_DISTRUST = (
+    "unknownissuer",
+    "certificate_verify_failed",
+    "self-signed certificate",
+    "issuer cert",
+)
+
+
 def sentence(what: str, source: str, failure: StepFailed, log: Path) -> str:
     """Return the sentence for a failed step: what failed, why as far as known, what to do."""
     low = failure.output.lower()
+    if any(sign in low for sign in SIGNS_OF_DISTRUST):
+        return f"{what} failed: {source} shows a certificate that this machine does not trust."
     if any(sign in low for sign in SIGNS_OF_NO_NETWORK):
         return f"{what} failed: {source} does not answer. Connect to the network and start again."
     lines = [line.strip() for line in failure.output.splitlines() if line.strip()]

@@ -13,6 +13,8 @@ from studio.project import bootstrap
 from studio.project.bootstrap import ROOT, Setup
 from studio.project.steps import CannotGoOn, StepFailed
 
+NO_PACKAGES = ("Installing_Python_packages", "Installing_Python_packages_with_pip")
+
 
 class Recorder:
     """Stands for the commands of the set-up: notes each, and fails the ones it is told to."""
@@ -86,24 +88,35 @@ class TestPrepare:
         assert not has_changed
         assert steps.titles == []
 
-    def test_installs_with_pip_where_uv_has_no_wheel(self, checkout: Path) -> None:
-        setup, steps = set_up(checkout, Installing_uv="No matching distribution found for uv")
+    @pytest.mark.parametrize("failing", ["Installing_uv", "Installing_Python_packages"])
+    def test_installs_with_pip_where_uv_cannot(self, checkout: Path, failing: str) -> None:
+        setup, steps = set_up(checkout, **{failing: "No matching distribution found"})
 
         setup.prepare(is_dev=False, has_pages=False)
 
-        assert steps.titles[-1] == "Installing Python packages"
+        assert steps.titles[-1] == "Installing Python packages with pip"
 
-    def test_says_in_a_sentence_that_the_network_is_missing(self, checkout: Path) -> None:
-        output = "error: error sending request\n  Caused by: dns error: failed to lookup address"
-        setup, _ = set_up(checkout, Installing_Python_packages=output)
+    @pytest.mark.parametrize(
+        ("output", "reason"),
+        [
+            ("error sending request\n  cause: dns error: failed to lookup", "does not answer"),
+            ("Max retries exceeded (Caused by NewConnectionError('…'))", "does not answer"),
+            ("SSL: CERTIFICATE_VERIFY_FAILED", "that this machine does not trust"),
+            ("ERROR: Hash of the download does not match", "Hash of the download"),
+        ],
+    )
+    def test_says_in_a_sentence_why_it_failed(
+        self, checkout: Path, output: str, reason: str
+    ) -> None:
+        setup, _ = set_up(checkout, **dict.fromkeys(NO_PACKAGES, output))
 
-        with pytest.raises(CannotGoOn, match="package index does not answer") as refusal:
+        with pytest.raises(CannotGoOn, match=reason) as refusal:
             setup.prepare(is_dev=False, has_pages=False)
 
         assert "\n" not in str(refusal.value)
 
     def test_tries_again_after_a_failed_install(self, checkout: Path) -> None:
-        setup, _ = set_up(checkout, Installing_Python_packages="dns error")
+        setup, _ = set_up(checkout, **dict.fromkeys(NO_PACKAGES, "dns error"))
         with pytest.raises(CannotGoOn):
             setup.prepare(is_dev=False, has_pages=False)
         setup, steps = set_up(checkout)
