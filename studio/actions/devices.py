@@ -66,10 +66,15 @@ def seen(*, member: Member, device_id: UUID, at: datetime) -> Device:
     device = Device.objects.filter(studio=member.studio, pk=device_id, is_shared=False).first()
     if device is None or device.member_id != member.pk:
         raise DeviceUnknown("Register the device first.", device=str(device_id))
-    if device.revoked_at is not None:
-        raise DeviceRevoked("It was signed off.", device=str(device_id))
+    check_open(device)
     _heard(device, at)
     return device
+
+
+def check_open(device: Device) -> None:
+    """Raise `DeviceRevoked` when the device was signed off."""
+    if device.revoked_at is not None:
+        raise DeviceRevoked("Register this phone anew, with another id.", device=str(device.pk))
 
 
 def shared(*, key_hash: str, at: datetime) -> Device | None:

@@ -1,7 +1,6 @@
 """What a studio decides for itself: limits, tariff, hours, who is away."""
 
 from collections.abc import Iterable, Mapping
-from datetime import date
 
 from django.db import transaction
 
@@ -11,7 +10,6 @@ from studio.models import (
     Away,
     ClosedDay,
     JournalHead,
-    Member,
     OpeningHours,
     Studio,
     StudioSettings,
@@ -87,35 +85,28 @@ def open_at(
 
 
 @transaction.atomic
-def go_away(
-    *, act: Act, member: Member, from_date: date, until_date: date, buddy: Member | None
-) -> Away:
-    """Note that a member is away, first and last day included, and who minds their things.
+def go_away(*, act: Act, away: Away) -> Away:
+    """Keep that a member is away, first and last day included, and who minds their things.
 
     Raises `AwayAlready` and `MindsOwnThings`.
     """
+    member, buddy = away.member, away.buddy
     if buddy == member:
         raise MindsOwnThings("Name somebody else, or nobody.", buddy=str(member.pk))
     JournalHead.objects.select_for_update().get(studio=act.studio)
     overlapping = Away.objects.filter(
-        member=member, called_off_at=None, from_date__lte=until_date, until_date__gte=from_date
+        member=member,
+        called_off_at=None,
+        from_date__lte=away.until_date,
+        until_date__gte=away.from_date,
     ).first()
     if overlapping is not None:
-        raise AwayAlready(
-            f"From {overlapping.from_date} until {overlapping.until_date}.",
-            away=str(overlapping.pk),
-        )
-    away = Away.objects.create(
-        id=act.id,
-        studio=act.studio,
-        member=member,
-        from_date=from_date,
-        until_date=until_date,
-        buddy=buddy,
-    )
+        days = f"From {overlapping.from_date} until {overlapping.until_date}."
+        raise AwayAlready(days, away=str(overlapping.pk))
+    away.save(force_insert=True)
     facts = {
-        "from_date": from_date.isoformat(),
-        "until_date": until_date.isoformat(),
+        "from_date": away.from_date.isoformat(),
+        "until_date": away.until_date.isoformat(),
         "buddy": buddy.pk if buddy else None,
     }
     journal.write(act=act, verb="goes_away", subjects=[("member", member.pk)], facts=facts)

@@ -1,5 +1,27 @@
 """Addresses of people, devices, keys and the studio's own settings."""
 
-from django.urls import URLPattern
+from django.urls import URLPattern, path
 
-urlpatterns: list[URLPattern] = []
+from . import away, devices, invitations, me, members, numbers, session, settings, tokens
+
+STUDIO = "studios/<slug:slug>"
+
+urlpatterns: list[URLPattern] = [
+    path("session/", session.SessionView.as_view()),
+    path("me/", me.MeView.as_view()),
+    path("invitations/<str:token>/", invitations.InvitationLink.as_view()),
+    path("invitations/<str:token>/acceptance/", invitations.InvitationAcceptance.as_view()),
+    path(f"{STUDIO}/members/", members.MemberList.as_view()),
+    path(f"{STUDIO}/members/<uuid:member_id>/", members.MemberDetail.as_view()),
+    path(f"{STUDIO}/invitations/", invitations.InvitationList.as_view()),
+    path(f"{STUDIO}/invitations/<uuid:invitation_id>/", invitations.InvitationDetail.as_view()),
+    path(f"{STUDIO}/devices/", devices.DeviceList.as_view()),
+    path(f"{STUDIO}/devices/<uuid:device_id>/", devices.DeviceDetail.as_view()),
+    path(f"{STUDIO}/tokens/", tokens.TokenList.as_view()),
+    path(f"{STUDIO}/tokens/<uuid:token_id>/", tokens.TokenDetail.as_view()),
+    path(f"{STUDIO}/number-blocks/", numbers.NumberBlockList.as_view()),
+    path(f"{STUDIO}/settings/", settings.SettingsView.as_view()),
+    path(f"{STUDIO}/opening/", settings.OpeningView.as_view()),
+    path(f"{STUDIO}/away/", away.AwayList.as_view()),
+    path(f"{STUDIO}/away/<uuid:away_id>/", away.AwayDetail.as_view()),
+]

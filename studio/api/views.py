@@ -49,6 +49,7 @@ class StudioView(APIView):
     standing: Standing
     grants: frozenset[Permission]
     is_on_shared_phone = False
+    as_typed: Mapping[str, str] = MappingProxyType({})
 
     def dispatch(self, request: HttpRequest, *args: object, **kwargs: object) -> HttpResponseBase:
         self.slug = str(kwargs.pop("slug"))
