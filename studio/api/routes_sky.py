@@ -2,13 +2,15 @@
 
 from django.urls import path
 
-from . import journal, materials, places, runs
+from . import journal, materials, places, readings, runs
 
 S = "studios/<slug:slug>/"
 
 urlpatterns = [
     path(f"{S}places/", places.PlaceList.as_view()),
     path(f"{S}places/<uuid:place_id>/", places.PlaceOne.as_view()),
+    path(f"{S}places/<uuid:place_id>/readings/", readings.ReadingList.as_view()),
+    path(f"{S}readings/<uuid:reading_id>/answers/", readings.ReadingAnswerList.as_view()),
     path(f"{S}clay-bodies/", materials.BodyList.as_view()),
     path(f"{S}clay-bodies/<uuid:row_id>/", materials.BodyOne.as_view()),
     path(f"{S}clay-bodies/<uuid:row_id>/test-bars/", materials.BarList.as_view()),
