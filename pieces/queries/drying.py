@@ -1,0 +1,190 @@
+"""What the drying model must be told of the parts that are still wet."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Final
+from uuid import UUID
+
+from django.db.models import QuerySet
+
+from moulds.models import MouldWeighing
+from pieces.domain.drying import Cover as CoverWord
+from pieces.domain.drying import FaceEvent, Plaster, Section, Shape
+from pieces.domain.drying.sections import BOARD_FACTOR, HOLLOW_FACTOR
+from pieces.domain.schedule import Standing, face_events
+from pieces.models import Cover, Move, Part, Piece, StageEvent
+from studio.models import Place, Studio
+
+WET_STAGES: Final = ("pressing", "assembly", "drying")
+WET_PARTS: Final = (Part.State.IN_MOULD, Part.State.OUT, Part.State.JOINED)
+UNWEIGHED_FRACTION: Final = 0.10  # a mould nobody weighed: common practice, no source
+DEFAULT_BODY: Final = "red_earthenware"
+FLAT_FORM_MM: Final = 25.0  # lower than this a form lies on its board and has no hollow
+
+
+@dataclass(frozen=True, slots=True)
+class WetPart:
+    """One part that is still wet, and all that happened to it."""
+
+    part_id: UUID
+    piece_id: UUID
+    body: str
+    section: Section
+    events: tuple[FaceEvent, ...]
+    stays: tuple[tuple[datetime, UUID | None], ...]
+    begun_at: datetime
+    assumed: tuple[str, ...] = field(default=())
+
+
+def wet_parts(studio: Studio, *, piece_id: UUID | None = None) -> list[WetPart]:
+    """Return every part of the studio that is still wet (six queries, however many parts)."""
+    parts = list(_parts(studio, piece_id))
+    pieces = {part.piece_id for part in parts}
+    standings, stays = _standings(pieces), _stays(pieces)
+    saturation = _saturation_when_pressed(parts)
+    cupboards = set(
+        Place.objects.filter(studio=studio, kind=Place.Kind.CUPBOARD).values_list("pk", flat=True)
+    )
+    return [
+        _wet_part(
+            part,
+            standings=_with_cupboards(standings[part.piece_id], stays[part.piece_id], cupboards),
+            stays=stays[part.piece_id],
+            saturation=saturation.get(part.pk),
+        )
+        for part in parts
+    ]
+
+
+def _parts(studio: Studio, piece_id: UUID | None) -> QuerySet[Part]:
+    found = Part.objects.filter(
+        studio=studio,
+        state__in=WET_PARTS,
+        piece__stage__in=WET_STAGES,
+    ).exclude(piece__state="bone_dry")
+    if piece_id is not None:
+        found = found.filter(piece_id=piece_id)
+    return found.select_related(
+        "piece__body", "piece__design__body", "design_part", "pressing__casting__mould_set"
+    ).order_by("pk")
+
+
+def _wet_part(
+    part: Part,
+    *,
+    standings: list[Standing],
+    stays: list[tuple[datetime, UUID | None]],
+    saturation: float | None,
+) -> WetPart:
+    assumed: list[str] = []
+    body = part.piece.body or part.piece.design.body
+    if body is None:
+        assumed.append("body")
+    begun_at = part.pressed_at or part.piece.begun_at
+    plaster = None
+    if part.pressing is not None:
+        if saturation is None:
+            assumed.append("mould_water")
+        plaster = Plaster(
+            UNWEIGHED_FRACTION if saturation is None else saturation,
+            thickness_m=part.pressing.casting.mould_set.plaster_mm / 1000.0,
+        )
+    section = _section(part)
+    return WetPart(
+        part_id=part.pk,
+        piece_id=part.piece_id,
+        body=body.drying_body if body is not None else DEFAULT_BODY,
+        section=section,
+        events=face_events(
+            section,
+            begun_at_s=begun_at.timestamp(),
+            plaster=plaster,
+            out_at_s=part.out_at.timestamp() if part.out_at else None,
+            standings=standings,
+        ),
+        stays=tuple(stays),
+        begun_at=begun_at,
+        assumed=tuple(assumed),
+    )
+
+
+def _section(part: Part) -> Section:
+    drawn = part.design_part
+    is_low = drawn.height_mm is not None and drawn.height_mm < FLAT_FORM_MM
+    return Section(
+        Shape(drawn.shape),
+        thickest_m=drawn.thickest_mm / 1000.0,
+        inside_factor=BOARD_FACTOR if is_low else HOLLOW_FACTOR,
+    )
+
+
+def _standings(pieces: Iterable[UUID]) -> Mapping[UUID, list[Standing]]:
+    found: defaultdict[UUID, list[Standing]] = defaultdict(list)
+    covers = Cover.objects.filter(piece_id__in=pieces)
+    for cover in covers.standing().values("piece_id", "happened_at", "state"):
+        at_s = cover["happened_at"].timestamp()
+        found[cover["piece_id"]].append(Standing(at_s, CoverWord(cover["state"])))
+    return found
+
+
+def _stays(pieces: Iterable[UUID]) -> Mapping[UUID, list[tuple[datetime, UUID | None]]]:
+    found: defaultdict[UUID, list[tuple[datetime, UUID | None]]] = defaultdict(list)
+    moves = Move.objects.filter(piece_id__in=pieces)
+    visits = StageEvent.objects.filter(piece_id__in=pieces, place__isnull=False)
+    for rows in (moves, visits):
+        for row in rows.standing().values_list("piece_id", "happened_at", "place_id"):
+            found[row[0]].append((row[1], row[2]))
+    for place in Piece.objects.filter(pk__in=pieces).values_list("pk", "begun_at", "place_id"):
+        if not found[place[0]]:
+            found[place[0]].append((place[1], place[2]))
+    return defaultdict(list, {piece: sorted(stays, key=_when) for piece, stays in found.items()})
+
+
+def _when(stay: tuple[datetime, UUID | None]) -> datetime:
+    return stay[0]
+
+
+def _with_cupboards(
+    standings: list[Standing],
+    stays: list[tuple[datetime, UUID | None]],
+    cupboards: set[UUID],
+) -> list[Standing]:
+    """Merge covers and places: a damp cupboard shuts a piece in, whatever its own cover."""
+    moments = sorted(
+        {standing.at_s for standing in standings} | {at.timestamp() for at, _ in stays}
+    )
+    ordered = sorted(standings, key=lambda standing: standing.at_s)
+    merged: list[Standing] = []
+    for moment in moments:
+        covers = [standing.cover for standing in ordered if standing.at_s <= moment]
+        places = [place for at, place in stays if at.timestamp() <= moment]
+        is_in_cupboard = bool(places) and places[-1] in cupboards
+        merged.append(Standing(moment, covers[-1] if covers else CoverWord.OPEN, is_in_cupboard))
+    return merged
+
+
+def _saturation_when_pressed(parts: list[Part]) -> dict[UUID, float]:
+    """Return the free water of each part's mould by its last weighing before the pressing."""
+    castings = {part.pressing.casting_id for part in parts if part.pressing is not None}
+    weighed: defaultdict[UUID, list[tuple[datetime, float]]] = defaultdict(list)
+    rows = MouldWeighing.objects.filter(casting_id__in=castings).standing()
+    for casting_id, at, mass_g in rows.order_by("happened_at").values_list(
+        "casting_id", "happened_at", "mass_g"
+    ):
+        weighed[casting_id].append((at, mass_g))
+    found: dict[UUID, float] = {}
+    for part in parts:
+        if part.pressing is None:
+            continue
+        casting = part.pressing.casting
+        if casting.dry_g is None:
+            continue
+        before = [mass for at, mass in weighed[casting.pk] if at <= part.pressing.happened_at]
+        if before:
+            capacity_g = casting.capacity_fraction * casting.dry_g
+            found[part.pk] = min(1.0, max(0.0, (before[-1] - casting.dry_g) / capacity_g))
+    return found
