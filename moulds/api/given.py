@@ -1,8 +1,10 @@
 """What the API is told of moulds: shapes only, no rules."""
 
 from typing import Any
+from uuid import UUID
 
 from rest_framework import serializers
+from rest_framework.exceptions import ErrorDetail
 
 from moulds.actions.designs import PartGiven
 from moulds.actions.parts import STATE_OF
@@ -17,6 +19,15 @@ Shape = serializers.Serializer[Any]
 
 LONGEST_MM = 5000.0
 HEAVIEST_G = 500_000.0
+
+
+def uuid_of(name: str, text: str) -> UUID:
+    """Return the id that a query parameter names, or answer 400."""
+    try:
+        return UUID(text)
+    except ValueError as error:
+        detail = ErrorDetail("Give an id.", "not-an-id")
+        raise serializers.ValidationError({name: [detail]}) from error
 
 
 def _length(**kw: Any) -> QuantityField:
@@ -167,7 +178,7 @@ class CastingIn(ActIn):
     def validate(self, given: dict[str, Any]) -> dict[str, Any]:
         if given["made_from"] == "master" and not given.get("master"):
             raise serializers.ValidationError(
-                {"master_id": [serializers.ErrorDetail("Say which master.", "required")]}
+                {"master_id": [ErrorDetail("Say which master.", "required")]}
             )
         return given
 

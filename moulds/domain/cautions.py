@@ -27,6 +27,10 @@ MISSING = Caution("mould-missing", "A part of it was called missing; say found i
 EDGE_OF_USE = Caution(
     "mould-wet", "It is wetter than the studio presses in: expect it to stick and to be slow."
 )
+KEEP_COOL = Caution(
+    "keep-mould-cool",
+    "Dry moulds below 45 °C, strapped together: hotter plaster crumbles, single parts warp.",
+)
 MANY_PRESSES = Caution("mould-wants-rest", "That is the last press before it should dry.")
 
 

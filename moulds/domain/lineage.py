@@ -1,8 +1,8 @@
 """What becomes of the size when a mould is taken from a fired piece.
 
 Ware shrinks by S from pressing to firing, so a piece from a mould of a fired piece comes out
-(1 - S) times as large; the model must be 1 / (1 - S) times the fired piece to give the same size again. A
-vase cast from a mould of a fired vase came out smaller by about a tenth:
+(1 - S) times as large; the model must be 1 / (1 - S) times the fired piece to give the same size
+again. A vase cast from a mould of a fired vase came out smaller by about a tenth:
 https://mymamastable.blogspot.com/2010/01/very-big-mold.html
 """
 

@@ -19,6 +19,7 @@ from moulds.domain.moisture import (
     water_given_off_g,
 )
 from moulds.domain.wear import Wear
+from moulds.domain.words import listed
 
 Basis = Literal["weighed", "reckoned", "presses", "nothing"]
 AdviceCode = Literal["press", "weigh", "look", "rest", "mend", "find", "recast", "pour"]
@@ -150,12 +151,12 @@ def advise(
         When it is likely to be dry enough, in words; None where that cannot be said.
     """
     for state, code, words in (
-        ("missing", "find", "is missing"),
-        ("out_of_use", "mend", "is out of use"),
+        ("missing", "find", "Missing"),
+        ("out_of_use", "mend", "Out of use"),
     ):
         names = [name for name, its in part_states if its == state]
         if names:
-            return Advice(code, f"{' and '.join(names)} {words}.")  # type: ignore[arg-type]
+            return Advice(code, f"{words}: {listed(names)}.")  # type: ignore[arg-type]
     if wear.word == "at its limit":
         return Advice("recast", f"{wear.pressings} pressings: at the limit the studio set.")
     if dryness.word == "rest":

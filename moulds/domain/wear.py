@@ -113,6 +113,27 @@ def expected_left(pressings: float, *, life: float, shape: float = 3.0) -> float
     return float(life / shape * tail * math.exp(worn))
 
 
+def left_with_chance(chance: float, pressings: float, *, life: float, shape: float = 3.0) -> float:
+    """Return how many pressings more a mould gives with at least this chance (Weibull).
+
+    Parameters
+    ----------
+    chance
+        Above 0, up to 1: 0.9 gives the count that nine moulds in ten still reach.
+    pressings, life, shape
+        As for `expected_left`.
+
+    Raises
+    ------
+    ValueError
+        When an argument lies outside its range.
+    """
+    if not (0 < chance <= 1 and pressings >= 0 and life > 0 and shape > 0):
+        raise ValueError("0 < chance <= 1, pressings >= 0, life > 0 and shape > 0 are needed.")
+    worn = (pressings / life) ** shape
+    return float(life * (worn - math.log(chance)) ** (1 / shape) - pressings)
+
+
 def _word(
     pressings: int, inspect_at: int | None, look_at: int | None, retire_at: int | None
 ) -> WearWord:

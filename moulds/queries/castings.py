@@ -6,12 +6,12 @@ from datetime import datetime
 from typing import Any
 from uuid import UUID
 
-from django.db.models import Max
+from django.db.models import Max, QuerySet
 
 from moulds.domain import folds
 from moulds.domain.folds import SinceDry, Weights
 from moulds.domain.readiness import Dryness, Limits, dryness_of
-from moulds.models import Casting, Inspection, MouldPart, MouldSet, Pressing
+from moulds.models import Casting, Inspection, MouldPart, MouldSet, MouldWeighing, Pressing
 from studio.models import Studio, StudioSettings
 
 from . import facts
@@ -30,6 +30,23 @@ class Damp:
 def in_use(mould_set: MouldSet) -> Casting | None:
     """Return the casting of a set that is in use."""
     return Casting.objects.filter(mould_set=mould_set, is_in_use=True).first()
+
+
+def all_of(mould_set: MouldSet) -> "QuerySet[Casting]":
+    """Return every casting that a set ever had."""
+    return Casting.objects.filter(mould_set=mould_set).select_related("master")
+
+
+def weighings(mould_set: MouldSet) -> "QuerySet[MouldWeighing]":
+    """Return the standing weighings of every casting of a set."""
+    found: Any = MouldWeighing.objects.standing().filter(casting__mould_set=mould_set)
+    return found  # type: ignore[no-any-return]
+
+
+def inspections(mould_set: MouldSet) -> "QuerySet[Inspection]":
+    """Return the standing inspections of every casting of a set."""
+    found: Any = Inspection.objects.standing().filter(mould_part__casting__mould_set=mould_set)
+    return found  # type: ignore[no-any-return]
 
 
 def damp_of(

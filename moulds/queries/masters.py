@@ -3,7 +3,15 @@
 from datetime import datetime
 from typing import Any
 
+from django.db.models import QuerySet
+
 from moulds.models import Master, MasterEvent
+from studio.models import Studio
+
+
+def all_of(studio: Studio) -> "QuerySet[Master]":
+    """Return the masters of a studio."""
+    return Master.objects.filter(studio=studio)
 
 
 def last_said(master: Master, *, until: datetime | None = None) -> MasterEvent | None:

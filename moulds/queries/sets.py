@@ -104,6 +104,11 @@ def next_bookings(sets: Iterable[MouldSet], *, at: datetime) -> dict[UUID, Booki
     return {booking.mould_set_id: booking for booking in rows}
 
 
+def bookings(mould_set: MouldSet) -> "QuerySet[Booking]":
+    """Return the bookings of a set that were not given up."""
+    return Booking.objects.filter(mould_set=mould_set, given_up_at=None).select_related("member")
+
+
 def makes_the_same(mould_set: MouldSet, *, busy: Iterable[UUID] = (), at: datetime) -> list[SetNow]:
     """Return the other sets that could be pressed now for the same clay part, driest first."""
     others = all_of(mould_set.studio).filter(makes=mould_set.makes_id).exclude(pk=mould_set.pk)

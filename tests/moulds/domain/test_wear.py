@@ -7,7 +7,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.integrate import quad
 
-from moulds.domain.wear import NoSuchLife, expected_left, survival_fraction, wear_of
+from moulds.domain.wear import (
+    NoSuchLife,
+    expected_left,
+    left_with_chance,
+    survival_fraction,
+    wear_of,
+)
 
 
 class TestWearOf:
@@ -92,3 +98,23 @@ class TestExpectedLeft:
     def test_takes_a_life_of_nought_for_a_bug(self):
         with pytest.raises(ValueError, match="life"):
             expected_left(5, life=0)
+
+
+class TestLeftWithChance:
+    @pytest.mark.parametrize("pressings", [0, 40, 100, 300])
+    def test_is_where_the_survival_has_fallen_to_the_chance(self, pressings):
+        left = left_with_chance(0.25, pressings, life=100)
+        survivors = survival_fraction(pressings, life=100)
+
+        assert survival_fraction(pressings + left, life=100) / survivors == pytest.approx(0.25)
+
+    def test_falls_as_the_chance_asked_for_rises(self):
+        left = [left_with_chance(chance, 40, life=100) for chance in (0.1, 0.5, 0.9, 1.0)]
+
+        assert left == sorted(left, reverse=True)
+        assert left[-1] == pytest.approx(0.0, abs=1e-9)
+
+    @pytest.mark.parametrize("chance", [0.0, 1.5])
+    def test_refuses_what_is_no_chance(self, chance):
+        with pytest.raises(ValueError, match="chance"):
+            left_with_chance(chance, 40, life=100)
