@@ -38,7 +38,7 @@ def faults(result: Ensemble, track: Track | None = None) -> list[str]:
 def mass_error(result: Ensemble) -> float:
     """Return the largest water missing or too much, as a fraction of the water as pressed."""
     section, body = result.problem.section, result.problem.body
-    cells = grid(section.power, section.nodes).volume[:, None]
+    cells = grid(section.power, result.nodes).volume[:, None]
     per_face = body.dry_density_kg_m3 * section.depth_m
     began = per_face * (cells * result.theta[2]).sum(axis=0)
     holds = per_face * (cells * result.state.moisture_kg_per_kg).sum(axis=0)
@@ -113,7 +113,7 @@ def _speed(result: Ensemble, track: Track) -> list[str]:
     by_vapour = vapour_conductance_m_s(convection) * dry
     by_heat = (convection + problem.exchange.radiation_w_m2_k) * 40.0 / LATENT_J_KG
     section, body = problem.section, problem.body
-    cells = grid(section.power, section.nodes)
+    cells = grid(section.power, result.nodes)
     faces = (1.0 + cells.inner_area) / cells.volume.sum()
     per_kg = faces / (body.dry_density_kg_m3 * section.depth_m)
     plaster = max(_plaster_flows(result))

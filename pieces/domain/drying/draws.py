@@ -50,11 +50,14 @@ def ensemble(problem: Problem, draws: int = 64, seed: int | None = None) -> Ense
     return ensemble_of(problem, theta)
 
 
-def ensemble_of(problem: Problem, theta: Floats) -> Ensemble:
-    """Return the ensemble of given draws `theta`, shape (3, draws), as pressed."""
+def ensemble_of(problem: Problem, theta: Floats, nodes: int | None = None) -> Ensemble:
+    """Return the ensemble of given draws `theta`, shape (3, draws), as pressed.
+
+    `nodes` (odd, from 5) overrules the number the section asks for, to see what the grid costs.
+    """
     draws = theta.shape[1]
     state = State(
-        moisture_kg_per_kg=np.tile(theta[2], (problem.section.nodes, 1)),
+        moisture_kg_per_kg=np.tile(theta[2], (nodes or problem.section.nodes, 1)),
         saturation=np.zeros((2, draws)),
         crossed_s=np.full((len(STAGES), draws), np.inf),
         left_kg_m2=np.zeros(draws),

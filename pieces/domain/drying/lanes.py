@@ -59,7 +59,7 @@ class Lanes:
         def spread(values: Sequence[float]) -> Floats:
             return np.asarray(values, dtype=np.float64)[piece]
 
-        grids = [grid(each.section.power, each.section.nodes) for each in problems]
+        grids = [grid(each.problem.section.power, each.nodes) for each in ensembles]
         alike = all(each is grids[0] for each in grids)
 
         def laid(columns: Sequence[Floats]) -> Floats:

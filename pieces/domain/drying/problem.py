@@ -161,6 +161,11 @@ class Ensemble:
         """Return the number of draws."""
         return int(self.theta.shape[1])
 
+    @property
+    def nodes(self) -> int:
+        """Return the number of nodes of the grid."""
+        return int(self.state.moisture_kg_per_kg.shape[0])
+
     def with_climate(self, climate: Climate) -> Ensemble:
         """Return the ensemble, where it stands, in other air from there on."""
         return replace(self, problem=self.problem.with_climate(climate))
@@ -179,7 +184,7 @@ class Ensemble:
         header = {
             "format": "drying-1",
             "key": self.problem.key(self.advanced_to_s),
-            "nodes": int(self.state.moisture_kg_per_kg.shape[0]),
+            "nodes": self.nodes,
             "draws": self.draws,
             "advanced_to_s": self.advanced_to_s,
         }

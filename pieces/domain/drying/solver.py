@@ -73,8 +73,7 @@ def _chunks(ensembles: Sequence[Ensemble], steps: Sequence[Steps]) -> Iterator[l
     """Yield indices that go together: equal nodes, like shapes, lengths and bounded width."""
 
     def sort_key(i: int) -> tuple[int, int, int]:
-        section = ensembles[i].problem.section
-        return section.nodes, section.power, steps[i].count
+        return ensembles[i].nodes, ensembles[i].problem.section.power, steps[i].count
 
     chunk: list[int] = []
     width = 0
@@ -226,6 +225,6 @@ class _March:
 
 
 def _fraction(was: Floats, now: Floats) -> Floats:
-    """Return where between `was` and `now` <= 0 a line crosses 0: 0 when it began below."""
-    fall = np.where(was > 0.0, was - now, 1.0)
-    return np.where(was > 0.0, was / fall, 0.0)
+    """Return where from `was` to `now` a line falls through 0; 0 where it does not."""
+    falls = (was > 0.0) & (now <= 0.0)
+    return np.where(falls, was / np.where(falls, was - now, 1.0), 0.0)
