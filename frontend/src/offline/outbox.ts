@@ -28,12 +28,14 @@ export interface NewAct {
   corrects?: string;
   happenedAt?: Date;
   photo?: Blob;
+  /** From `uuid7`, when the screen must name the act before it is on the disk. */
+  id?: string;
 }
 
 export interface Outbox {
   state(): OutboxState;
   subscribe(listener: () => void): () => void;
-  /** Keep an act and set about sending it; resolves with its id when it is on the disk. */
+  /** Keep an act and set about sending it; resolves with its id when it is on the disk, rejects when it is not. */
   keep(act: NewAct): Promise<string>;
   /** Who may send now; null when nobody is signed in. Starts sending theirs. */
   signIn(username: string | null): Promise<void>;
@@ -174,8 +176,13 @@ export function createOutbox(around: Surroundings): Outbox {
 
   async function keep(given: NewAct): Promise<string> {
     const act = newAct(given, now());
-    await store.add(act);
-    await reload();
+    try {
+      await store.add(act);
+      await reload();
+    } catch (error) {
+      show({ halt: "not_kept" });
+      throw error;
+    }
     around.tell();
     void drain();
     return act.id;
@@ -225,7 +232,7 @@ export function createOutbox(around: Surroundings): Outbox {
 }
 
 function newAct(given: NewAct, at: number): Omit<KeptAct, "order"> {
-  const id = uuid7(at);
+  const id = given.id ?? uuid7(at);
   return {
     id,
     username: given.username,

@@ -43,7 +43,7 @@ export function Body({ isSeam = true, children }: { isSeam?: boolean; children: 
 }
 
 /** The hand: acts for the chosen thing, above the places. The main act comes first in the markup. */
-export function Tray({ mark, markHref, reason, isStack = false, isFree = false, children }: {
+export function Tray({ mark, markHref, reason, isStack = false, isFree = false, isDead = false, children }: {
   mark?: string | undefined;
   /** The mark may lead to the thing itself. */
   markHref?: string | undefined;
@@ -52,10 +52,12 @@ export function Tray({ mark, markHref, reason, isStack = false, isFree = false, 
   isStack?: boolean;
   /** The children lay themselves out. */
   isFree?: boolean;
+  /** Takes nothing for a moment, without looking any different. */
+  isDead?: boolean;
   children: ComponentChildren;
 }) {
   return (
-    <section class={css.tray} aria-label={mark ? `What to do with ${mark}` : "What to do"}>
+    <section class={`${css.tray ?? ""} ${isDead ? css.dead ?? "" : ""}`} aria-label={mark ? `What to do with ${mark}` : "What to do"}>
       {(mark ?? reason) && <p class={css.reason}>{mark && (markHref ? <a href={markHref}>{mark}</a> : <b>{mark}</b>)}<span>{reason}</span></p>}
       <div class={isFree ? undefined : isStack ? css.stack : css.acts}>{children}</div>
     </section>

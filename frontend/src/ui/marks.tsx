@@ -78,14 +78,18 @@ export function StageMark({ name }: { name: StageMarkName }) {
   return <Drawing>{DRAWINGS[name]}</Drawing>;
 }
 
-/** Why it will not come out, in section: the mould is the block, the clay the thick line. */
+/** Why it will not come out, in section: the mould is the outlined block, the clay is solid in its hollow. */
+const BLOCK = "M2 9v13h22V9";
+const CLAY = "M6 9h14c0 6-3 9-7 9s-7-3-7-9z";
+const solid = { fill: "currentColor", stroke: "none" };
+
 const FAULTS = {
-  hooked_edge: <path d="M2 22V8h22v14M6 8c0 7 3 10 7 10s7-3 7-10M20 8h5v4" />,
-  wet_mould: <path d="M2 22V8h22v14M6 8c0 7 3 10 7 10s7-3 7-10M7 22v2M13 21v3M19 22v2" />,
-  undercut: <path d="M2 22V6h6c-5 5-4 12 5 12s10-7 5-12h6v16" />,
-  still_soft: <path d="M2 22V8h22v14M6 8c0 7 3 10 7 10s7-3 7-10M9 8c2 3 6 3 8 0M13 3v4" />,
-  torn: <path d="M2 22V8h22v14M6 8c0 7 3 10 5 10l2-4 2 4c3 0 5-3 5-10" />,
-  shrunk_on: <path d="M2 22h22M6 22a7 7 0 0 1 14 0M3 22a10 10 0 0 1 20 0M13 4v5M10.5 6.5L13 9l2.5-2.5" />,
+  hooked_edge: <><path d={`${BLOCK}h-4M2 9h4`} /><path d="M1 4h24v8h-3V9h-2c0 6-3 9-7 9s-7-3-7-9H4v3H1z" {...solid} /></>,
+  wet_mould: <><path d={`${BLOCK}h-4M2 9h4`} /><path d={CLAY} {...solid} /><path d="M6 22v3M13 22v3M20 22v3M4.5 12v3M21.5 12v3" /></>,
+  undercut: <><path d="M2 7v15h22V7h-6M2 7h6" /><path d="M9 7h8c-1 2 4 4 4 7 0 4-4 5-8 5s-8-1-8-5c0-3 5-5 4-7z" {...solid} /></>,
+  still_soft: <><path d={`${BLOCK}h-4M2 9h4`} /><path d="M6 9h4c1 4 5 4 6 0h4c0 6-3 9-7 9s-7-3-7-9z" {...solid} /><path d="M13 1v9" /></>,
+  torn: <><path d={`${BLOCK}h-4M2 9h4`} /><path d="M6 9h5l-2 3 3 2-2 4c-3-1-4-4-4-9zM14 9h6c0 5-2 8-6 9l1-4-3-2z" {...solid} /></>,
+  shrunk_on: <><path d="M2 24h22" /><path d="M7 23a6 6 0 0 1 12 0" /><path d="M3 23a10 10 0 0 1 20 0h-3a7 7 0 0 0-14 0z" {...solid} /><path d="M13 2v7M9.5 6L13 9.5 16.5 6" /></>,
 } as const;
 
 export type FaultName = keyof typeof FAULTS;

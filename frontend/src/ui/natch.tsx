@@ -10,7 +10,7 @@ const SHAPES: Record<NatchKind, JSX.Element | null> = {
   past: (
     <>
       <path class={css.solid} d="M0 3a10 10 0 0 1 0 20z" />
-      <path class={css.line} d="M15 2v22" />
+      <path class={css.bar} d="M15 2v22" />
     </>
   ),
   hand: <path class={css.solid} d="M0 3a10 10 0 0 1 0 20z" />,
@@ -21,8 +21,8 @@ const SHAPES: Record<NatchKind, JSX.Element | null> = {
   kept: <path class={css.dashed} d="M0 0v3a10 10 0 0 0 0 20v3" />,
   two: (
     <>
-      <path class={css.solid} d="M0 3a10 10 0 0 1 0 20z" />
-      <path class={css.solid} d="M22 3a10 10 0 0 0 0 20z" />
+      <path class={css.solid} d="M0 4a9 9 0 0 1 0 18z" />
+      <path class={css.solid} d="M20 4a9 9 0 0 0 0 18z" />
     </>
   ),
   refused: <path class={css.line} d="M0 4h18v18h-18zM0 13h18" />,

@@ -13,6 +13,11 @@ export interface Said {
   isKept: boolean;
 }
 
+/** Said with a tap a moment ago: drawn at once, while the phone is still writing it down. */
+export interface Tapped extends Said {
+  isStored: boolean;
+}
+
 interface Shared {
   key: string;
   said: Said | null;
@@ -114,15 +119,14 @@ export function overlay(snapshot: BenchAnswer, acts: readonly KeptAct[]): BenchV
 /** For ten seconds an answered line stays where it was, with its Undo. */
 export const UNDO_MS = 10_000;
 
-export interface Recent {
-  line: PieceLine | JoinLine;
+export type Recent = {
   /** Where it stood in its block. */
   place: number;
-  said: Said;
-}
+  said: Tapped;
+} & ({ block: "lookNow" | "laterToday" | "later"; line: PieceLine } | { block: "joinToday"; line: JoinLine });
 
-function held<Kind extends PieceLine | JoinLine>(lines: readonly Kind[], recents: readonly { line: Kind; place: number; said: Said }[]): Kind[] {
-  const kept = lines.filter((line) => !recents.some((recent) => recent.line.key === line.key));
+function held<Kind extends Line>(lines: readonly Kind[], recents: readonly { line: Kind; place: number; said: Said }[]): Kind[] {
+  const kept = [...lines];
   for (const { line, place, said } of [...recents].sort((one, other) => one.place - other.place)) {
     kept.splice(Math.min(place, kept.length), 0, { ...line, said });
   }
@@ -130,17 +134,21 @@ function held<Kind extends PieceLine | JoinLine>(lines: readonly Kind[], recents
 }
 
 /** Lay the lines answered a moment ago over the view, each in its old place and nowhere else. */
-export function withRecents(view: BenchView, recents: readonly Recent[], waiting: ReadonlySet<string>): BenchView {
-  const fresh = recents.map((recent) => ({ ...recent, said: { ...recent.said, isKept: waiting.has(recent.said.actId) } }));
-  const pieces = fresh.flatMap((recent) => (recent.line.kind === "piece" ? [{ ...recent, line: recent.line }] : []));
-  const joins = fresh.flatMap((recent) => (recent.line.kind === "join" ? [{ ...recent, line: recent.line }] : []));
-  const isElsewhere = (line: PieceLine): boolean => !pieces.some((recent) => recent.line.key === line.key || (recent.said.verb === "demoulded" && recent.line.row.piece.id === line.key));
+export function withRecents(view: BenchView, recents: readonly Recent[], acts: readonly KeptAct[]): BenchView {
+  const isHeard = (said: Tapped): boolean => said.isStored && acts.every((act) => act.id !== said.actId || act.state !== "waiting");
+  const fresh = recents.map((recent) => ({ ...recent, said: { ...recent.said, isKept: !isHeard(recent.said) } }));
+  const pieces = fresh.filter((recent) => recent.block !== "joinToday");
+  const joins = fresh.filter((recent) => recent.block === "joinToday");
+  const isElsewhere = (line: PieceLine): boolean =>
+    !pieces.some(({ line: held }) => held.key === line.key || (line.row.part === null && held.row.piece.id === line.row.piece.id));
+  const block = (name: "lookNow" | "laterToday" | "later"): PieceLine[] =>
+    held(view[name].filter(isElsewhere), pieces.filter((recent) => recent.block === name));
   return {
     ...view,
-    lookNow: held(view.lookNow, pieces),
-    laterToday: view.laterToday.filter(isElsewhere),
-    later: view.later.filter(isElsewhere),
+    lookNow: block("lookNow"),
+    laterToday: block("laterToday"),
+    later: block("later"),
     drying: view.drying.filter(isElsewhere),
-    joinToday: held(view.joinToday, joins),
+    joinToday: held(view.joinToday.filter((line) => !joins.some((recent) => recent.line.key === line.key)), joins),
   };
 }

@@ -1,5 +1,6 @@
 /** The first screen: what wants a hand now, and the hand to answer with. */
 import { useEffect } from "preact/hooks";
+import type { BenchAnswer } from "../../api/shapes";
 import { clock, titleTime } from "../../domain/clock";
 import { basis } from "../../domain/format";
 import { SmallAct } from "../../ui/act";
@@ -11,8 +12,8 @@ import { useNow } from "../common/use-now";
 import { BenchTray } from "./bench-tray";
 import type { Line } from "./bench-overlay";
 import { wordsOf } from "./bench-words";
-import { useBench } from "./use-bench";
-import type { ReadyBench } from "./use-bench";
+import { useBench, useBenchScreen } from "./use-bench";
+import type { Bench } from "./use-bench";
 import { useKeys } from "./use-keys";
 
 const TITLE = "Bench";
@@ -20,21 +21,22 @@ const TITLE = "Bench";
 const OLD_MS = 60 * 60_000;
 
 export function BenchScreen() {
-  const bench = useBench();
-  switch (bench.state) {
+  const screen = useBenchScreen();
+  switch (screen.state) {
     case "loading":
-      return <Waiting title={TITLE} isSlow={bench.isSlow} />;
+      return <Waiting title={TITLE} isSlow={screen.isSlow} />;
     case "failed":
-      return <Failed title={TITLE} failure={bench.failure} again={bench.again} />;
+      return <Failed title={TITLE} failure={screen.failure} again={screen.again} />;
     case "ready":
-      return <Ready bench={bench.bench} />;
+      return <Ready snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
   }
 }
 
-function Ready({ bench }: { bench: ReadyBench }) {
+function Ready({ snapshot, heardAt }: { snapshot: BenchAnswer; heardAt: Date | null }) {
+  const bench = useBench(snapshot);
   const zone = useZone();
   const now = useNow();
-  const { view, snapshot, chosen } = bench;
+  const { view, chosen } = bench;
   useKeys(bench);
   useEffect(() => {
     document.querySelector("[data-chosen]")?.scrollIntoView({ block: "nearest" });
@@ -46,7 +48,7 @@ function Ready({ bench }: { bench: ReadyBench }) {
   const lines = (all: readonly Line[]) => all.map((line) => <BenchLine key={line.key} line={line} bench={bench} now={now} zone={zone} />);
   const waiting = view.lookNow.filter((line) => line.said === null).length;
   return (
-    <Screen title={TITLE} when={titleTime(now, zone)} heardAt={bench.heardAt} tray={<BenchTray bench={bench} />}>
+    <Screen title={TITLE} when={titleTime(now, zone)} heardAt={heardAt} tray={<BenchTray bench={bench} />}>
       <Block name="Look now" count={waiting} note={view.lookNow.length > 0 ? note : undefined}>{lines(view.lookNow)}</Block>
       {view.lookNow.length === 0 && <Nothing bench={bench} />}
       <Block name="Later today" count={view.laterToday.length}>{lines(view.laterToday)}</Block>
@@ -60,14 +62,14 @@ function Ready({ bench }: { bench: ReadyBench }) {
 }
 
 /** Empty is news too: a hollow, one sentence, and what could be pressed. */
-function Nothing({ bench: { view } }: { bench: ReadyBench }) {
+function Nothing({ bench: { view } }: { bench: Bench }) {
   const isFilled = view.laterToday.length + view.later.length > 0;
   const first = view.pressNext.find((line) => line.row.may_press)?.row;
   const next = first ? `Press next: ${first.set.label}${first.dryness.word === "dry" ? " is dry" : ""}.` : undefined;
   return <Fact label="" natch="done" value={isFilled ? "Nothing to look at now." : "No moulds filled."} note={next} />;
 }
 
-function BenchLine({ line, bench, now, zone }: { line: Line; bench: ReadyBench; now: Date; zone: string }) {
+function BenchLine({ line, bench, now, zone }: { line: Line; bench: Bench; now: Date; zone: string }) {
   const words = wordsOf(line, now, zone);
   const { said } = line;
   if (said !== null) {

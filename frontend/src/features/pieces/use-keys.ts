@@ -1,9 +1,9 @@
 import { useEffect } from "preact/hooks";
-import { choosable } from "./use-bench";
-import type { ReadyBench } from "./use-bench";
+import { choosable } from "./bench-choice";
+import type { Bench } from "./use-bench";
 
 /** At a desk: arrows choose, letters answer (O out, N not yet). Never while somebody types. */
-export function useKeys(bench: ReadyBench): void {
+export function useKeys(bench: Bench): void {
   useEffect(() => {
     const press = (event: KeyboardEvent): void => {
       if (event.ctrlKey || event.metaKey || event.altKey || event.target instanceof HTMLInputElement) return;
