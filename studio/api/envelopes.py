@@ -4,6 +4,7 @@ import hashlib
 import json
 from collections.abc import Mapping
 from datetime import timedelta
+from uuid import UUID
 
 from rest_framework import serializers
 
@@ -45,12 +46,12 @@ class ActOut(serializers.Serializer[Mapping[str, object]]):
     journal_seq = serializers.IntegerField()
 
 
-def digest_of(path: str, body: object) -> str:
-    """Return what makes two sendings the same: where to, and what, but not when it was sent."""
+def digest_of(member_id: UUID, path: str, body: object) -> str:
+    """Return what makes two sendings the same: by whom, where to, what; not when it was sent."""
     said = (
         {key: value for key, value in body.items() if key != "sent_at"}
         if isinstance(body, dict)
         else body
     )
-    canonical = json.dumps([path, said], sort_keys=True)
+    canonical = json.dumps([str(member_id), path, said], sort_keys=True)
     return hashlib.sha256(canonical.encode()).hexdigest()

@@ -15,7 +15,7 @@ from .views import Given, StudioView
 
 class NumberBlockIn(ActIn):
     series = serializers.RegexField(
-        r"^[A-Z]{1,4}\Z", max_length=4, help_text="The letters before the number, as in T29."
+        r"^[A-Z]{1,4}\Z", help_text="The letters before the number, as in T29."
     )
 
 

@@ -37,7 +37,7 @@ class SettingsIn(ChangeIn):
     assumed_air_c = QuantityField(unit="c", least=-20, most=50, required=False)
     assumed_humidity_fraction = QuantityField(unit="fraction", least=0, most=1, required=False)
     currency = serializers.RegexField(
-        r"^[A-Z]{3}\Z", max_length=3, required=False, help_text="ISO 4217, as in GBP."
+        r"^[A-Z]{3}\Z", required=False, help_text="ISO 4217, as in GBP."
     )
     bisque_fee_minor_per_l = serializers.IntegerField(
         min_value=0, max_value=10**6, required=False, allow_null=True

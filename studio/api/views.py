@@ -69,6 +69,13 @@ class StudioView(APIView):
             raise NotInPerson("Sign in with your name and password to do this.")
         self._check(need)
 
+    def permission_denied(
+        self, request: Request, message: str | None = None, code: str | None = None
+    ) -> NoReturn:
+        if isinstance(request.auth, Device):
+            raise exceptions.NotAuthenticated("Say who holds the phone, in X-Natch-Member.")
+        super().permission_denied(request, message, code)
+
     def finalize_response(
         self, request: Request, response: Response, *args: object, **kwargs: object
     ) -> Response:
@@ -131,7 +138,7 @@ class StudioView(APIView):
         (code, answer), is_replay = replays.once(
             act_id=act.id,
             studio=self.studio,
-            digest=digest_of(self.request.path, self.request.data),
+            digest=digest_of(self.member.pk, self.request.path, self.request.data),
             written_at=act.written_at,
             work=carried_out,
         )
