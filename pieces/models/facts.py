@@ -1,6 +1,6 @@
 """What happened to pieces and their parts: rows that are never changed."""
 
-from typing import Self
+from typing import Any, Self
 
 from django.db import models
 
@@ -22,7 +22,10 @@ class PieceFactQuerySet(FactQuerySet):
 
 
 class PieceFact(Fact):
-    """Something that happened to one piece."""
+    """Something that happened to one piece; each kind of fact has its own `piece`."""
+
+    piece: Any
+    piece_id: Any
 
     objects = PieceFactQuerySet.as_manager()
 

@@ -22,8 +22,8 @@ class Piece(StudioOwned):
         TUCKED = "tucked"
         SEALED = "sealed"
 
-    mark = models.CharField(max_length=20)
-    mark_key = models.CharField(max_length=20)
+    mark = models.CharField(max_length=24)
+    mark_key = models.CharField(max_length=72)
     suffix = models.CharField(max_length=4, blank=True)
     design = models.ForeignKey(Design, on_delete=models.PROTECT, related_name="pieces")
     body = models.ForeignKey(ClayBody, null=True, on_delete=models.PROTECT, related_name="+")

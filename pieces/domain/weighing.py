@@ -1,0 +1,96 @@
+"""Whether a mass can be true of a piece: clay only loses water until it is fired or glazed.
+
+Pressed clay of 20 to 26 % water on the wet basis keeps more than 0.7 of its mass until it is bone
+dry, and about 0.65 after firing (common practice, no source; see `studio.domain.units` for the
+ounce). Hand-pressed ware varies by a few per cent about the drawn mass, so the drawn mass judges
+with a wider tolerance than a weighing does.
+"""
+
+from dataclasses import dataclass
+from typing import Final
+
+LEAST_OF_PRESSED: Final = 0.4
+USUAL_LEAST_OF_PRESSED: Final = 0.6
+HEAVIER_THAN_WEIGHED: Final = 0.02
+HEAVIER_THAN_DRAWN: Final = 0.10
+ROSE: Final = 0.01
+MOST_G: Final = 200_000.0
+# What a number means when the wrong unit was read or typed: its factor into grams.
+SLIPS: Final = (("kg", 1000.0), ("oz", 28.349523125), ("lb", 453.59237))
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """Whether the mass can be true, what to say, and what may have been meant. [g]"""
+
+    is_possible: bool
+    code: str = ""
+    detail: str = ""
+    meant_g: float | None = None
+
+
+def judge(
+    mass_g: float,
+    *,
+    drawn_g: float | None,
+    first_g: float | None,
+    last_g: float | None,
+    is_raw: bool,
+) -> Verdict:
+    """Judge a mass against what the piece can weigh.
+
+    Parameters
+    ----------
+    mass_g
+        The mass on the scale, above 0. [g]
+    drawn_g
+        The clay of the parts made so far, by the design. [g]
+    first_g, last_g
+        The first and the last weighing since the newest part was pressed. [g]
+    is_raw
+        Whether the piece is neither fired nor glazed.
+
+    Returns
+    -------
+    The verdict; a possible mass may still carry a word of warning (`mass-rose`).
+    """
+    if mass_g > MOST_G:
+        return Verdict(False, "too-heavy", f"{mass_g:g} g is more than anybody lifts.")
+    pressed_g, slack = (first_g, HEAVIER_THAN_WEIGHED) if first_g else (drawn_g, HEAVIER_THAN_DRAWN)
+    if pressed_g and mass_g < LEAST_OF_PRESSED * pressed_g:
+        return _too_light(mass_g, pressed_g)
+    if pressed_g and is_raw and mass_g > (1.0 + slack) * pressed_g:
+        return _too_heavy(mass_g, pressed_g, measured=bool(first_g))
+    if last_g and is_raw and mass_g > (1.0 + ROSE) * last_g:
+        rise = 100.0 * (mass_g / last_g - 1.0)
+        return Verdict(True, "mass-rose", f"{rise:.1f} % heavier than last time: was it wetted?")
+    return Verdict(True)
+
+
+def _too_light(mass_g: float, pressed_g: float) -> Verdict:
+    meant_g = _meant(mass_g, pressed_g)
+    detail = f"{mass_g:g} g is too light: the clay weighed about {pressed_g:.0f} g when pressed."
+    if meant_g is not None:
+        detail += f" Did you mean {meant_g:.0f} g?"
+    return Verdict(False, "too-light", detail, meant_g)
+
+
+def _too_heavy(mass_g: float, pressed_g: float, *, measured: bool) -> Verdict:
+    source = "when first weighed" if measured else "by the design"
+    detail = f"{mass_g:g} g is heavier than when pressed ({pressed_g:.0f} g {source})."
+    meant_g = next(
+        (mass_g / factor for _, factor in SLIPS if _is_usual(mass_g / factor, pressed_g)), None
+    )
+    if meant_g is not None:
+        detail += f" Did you mean {meant_g:.0f} g?"
+    return Verdict(False, "heavier-than-pressed", detail, meant_g)
+
+
+def _meant(mass_g: float, pressed_g: float) -> float | None:
+    return next(
+        (mass_g * factor for _, factor in SLIPS if _is_usual(mass_g * factor, pressed_g)), None
+    )
+
+
+def _is_usual(mass_g: float, pressed_g: float) -> bool:
+    return USUAL_LEAST_OF_PRESSED * pressed_g <= mass_g <= (1 + HEAVIER_THAN_DRAWN) * pressed_g
