@@ -1,9 +1,9 @@
 """Moist air against psychrolib 2.5.0 (ASHRAE) and CoolProp 8.0.0 (IAPWS-95)."""
 
-import CoolProp.CoolProp as coolprop
 import numpy as np
 import psychrolib
 import pytest
+from CoolProp import CoolProp
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -30,7 +30,7 @@ class TestSaturationPressurePa:
 
     @pytest.mark.parametrize("air_c", ROOMS_C)
     def test_agrees_with_coolprop(self, air_c: float) -> None:
-        expected = coolprop.PropsSI("P", "T", air_c + 273.15, "Q", 1, "Water")
+        expected = CoolProp.PropsSI("P", "T", air_c + 273.15, "Q", 1, "Water")
 
         assert moist_air.saturation_pressure_pa(air_c) == pytest.approx(expected, rel=1e-3)
 
@@ -43,7 +43,7 @@ class TestSaturationPressurePa:
 class TestSaturationDensityKgM3:
     @pytest.mark.parametrize("air_c", ROOMS_C)
     def test_agrees_with_coolprop_but_for_the_ideal_gas(self, air_c: float) -> None:
-        expected = coolprop.PropsSI("D", "T", air_c + 273.15, "Q", 1, "Water")
+        expected = CoolProp.PropsSI("D", "T", air_c + 273.15, "Q", 1, "Water")
 
         assert moist_air.saturation_density_kg_m3(air_c) == pytest.approx(expected, rel=6e-3)
 
@@ -103,7 +103,8 @@ class TestDewPointC:
 
 class TestWetBulbC:
     @pytest.mark.parametrize(
-        ("air_c", "humidity", "expected_c"), [(20.0, 0.5, 13.78), (25.0, 0.3, 14.42), (15.0, 0.7, 11.92)]
+        ("air_c", "humidity", "expected_c"),
+        [(20.0, 0.5, 13.78), (25.0, 0.3, 14.42), (15.0, 0.7, 11.92)],
     )
     def test_is_that_of_the_tables(self, air_c: float, humidity: float, expected_c: float) -> None:
         # values computed with psychrolib 2.5.0; CoolProp 8.0.0 HAPropsSI gives 13.78 for the first
@@ -115,7 +116,7 @@ class TestWetBulbC:
         bulb = float(moist_air.wet_bulb_c(air_c, humidity))
         by_psychrolib = psychrolib.GetTWetBulbFromRelHum(air_c, humidity, PRESSURE_PA)
         by_coolprop = (
-            coolprop.HAPropsSI("B", "T", air_c + 273.15, "R", humidity, "P", PRESSURE_PA) - 273.15
+            CoolProp.HAPropsSI("B", "T", air_c + 273.15, "R", humidity, "P", PRESSURE_PA) - 273.15
         )
 
         assert bulb == pytest.approx(by_psychrolib, abs=0.02)

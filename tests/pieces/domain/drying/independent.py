@@ -144,8 +144,13 @@ def moistures(wall: Wall, hours: int) -> tuple[np.ndarray, np.ndarray, np.ndarra
         begin = 3600.0 * hour
         marks = np.linspace(begin, begin + 3600.0, 11)
         found = solve_ivp(
-            rate(hour, begin), (begin, begin + 3600.0), state, method="BDF",
-            t_eval=marks[1:], rtol=1e-6, atol=1e-8,
+            rate(hour, begin),
+            (begin, begin + 3600.0),
+            state,
+            method="BDF",
+            t_eval=marks[1:],
+            rtol=1e-6,
+            atol=1e-8,
         )
         state = found.y[:, -1]
         x = found.y[:CELLS]

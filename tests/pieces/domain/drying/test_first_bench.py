@@ -1,4 +1,4 @@
-"""The demo studio at nine on a Saturday: which moulds want a look, by the model and nothing else."""
+"""The demo studio at nine on a Saturday: which moulds want a look, by nothing but the model."""
 
 from datetime import datetime
 
@@ -9,8 +9,8 @@ from pieces.domain.drying import (
     Plaster,
     Problem,
     Quantiles,
-    Reading,
     ReadinessWindows,
+    Reading,
     Section,
     Shape,
     advance,

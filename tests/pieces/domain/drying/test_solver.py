@@ -197,7 +197,7 @@ class TestSimulate:
         with pytest.raises(ValueError, match="until_s"):
             simulate(Batch(tuple(mixed), (1.0,)))
 
-    @settings(max_examples=12, deadline=None, derandomize=True)
+    @settings(max_examples=8, deadline=None, derandomize=True)
     @given(thinner_mm=st.floats(4.0, 15.0), more_mm=st.floats(0.5, 10.0), air=st.floats(0.3, 0.7))
     def test_dries_the_thicker_later(self, thinner_mm: float, more_mm: float, air: float) -> None:
         def hours(thickest_mm: float) -> list[float]:
@@ -208,7 +208,7 @@ class TestSimulate:
 
         assert all(b >= a for a, b in zip(thin, thick, strict=True))
 
-    @settings(max_examples=12, deadline=None, derandomize=True)
+    @settings(max_examples=8, deadline=None, derandomize=True)
     @given(air_c=st.floats(5.0, 30.0), drier=st.floats(0.2, 0.7), more=st.floats(0.02, 0.25))
     def test_dries_later_in_damper_air(self, air_c: float, drier: float, more: float) -> None:
         dry, damp = (
@@ -218,7 +218,7 @@ class TestSimulate:
 
         assert all(b >= a for a, b in zip(dry, damp, strict=True))
 
-    @settings(max_examples=15, deadline=None, derandomize=True)
+    @settings(max_examples=10, deadline=None, derandomize=True)
     @given(
         section=st.sampled_from(SECTIONS),
         air_c=st.floats(5.0, 35.0),

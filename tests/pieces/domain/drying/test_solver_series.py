@@ -1,7 +1,7 @@
 """The solver against exact solutions of diffusion: series with a surface resistance, erfc.
 
-J. Crank, The Mathematics of Diffusion, 2nd ed., Oxford 1975: plane sheet eqs 4.50 ff., cylinder 5.45
-ff., sphere 6.40 ff. (equation numbers from memory). The roots are found here, not copied.
+J. Crank, The Mathematics of Diffusion, 2nd ed., Oxford 1975: plane sheet eqs 4.50 ff., cylinder
+5.45 ff., sphere 6.40 ff. (equation numbers from memory). The roots are found here, not copied.
 """
 
 import numpy as np

@@ -1,4 +1,4 @@
-"""The surface against an exact balance of heat (psychrolib 2.5.0 for the vapour) and published limits."""
+"""The surface against an exact balance of heat, with the vapour pressure of psychrolib 2.5.0."""
 
 import numpy as np
 import psychrolib
@@ -101,9 +101,7 @@ class TestClayActivity:
         self, activity: float, moisture: float
     ) -> None:
         # X = A (a/(1-a))^B by hand, A 0.015, B 0.45
-        found, _ = surface.clay_activity(
-            np.array([moisture]), np.array([0.015]), np.array([0.45])
-        )
+        found, _ = surface.clay_activity(np.array([moisture]), np.array([0.015]), np.array([0.45]))
 
         assert found == pytest.approx(activity, rel=1e-4)
 
