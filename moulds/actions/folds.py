@@ -1,5 +1,7 @@
 """Writing what is so now of moulds: only this module writes the folded columns."""
 
+from typing import Final
+
 from moulds.domain import folds
 from moulds.models import (
     Booking,
@@ -13,7 +15,11 @@ from moulds.models import (
 )
 from moulds.queries import facts
 from moulds.queries.masters import last_said
+from studio.actions import reminders
 from studio.models import Act, JournalEntry
+
+# The cause of the reminder that a pressing met a booking.
+MEETING: Final = "mould_booked"
 
 
 def refold_casting(casting: Casting) -> Casting:
@@ -55,6 +61,8 @@ def refold_after(*, act: Act, entry: JournalEntry) -> None:
     }
     for casting in Casting.objects.filter(pk__in=castings).order_by("pk"):
         refold_casting(casting)
+    for set_id in Pressing.objects.filter(entry=entry).values_list("casting__mould_set", flat=True):
+        reminders.withdraw(studio=act.studio, object_id=set_id, causes=[MEETING])
     masters = MasterEvent.objects.filter(entry=entry).values("master")
     for master in Master.objects.filter(pk__in=masters):
         refold_master(master)

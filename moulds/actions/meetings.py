@@ -12,7 +12,12 @@ from moulds.domain.moisture import release_of_press
 from moulds.domain.words import clock
 from moulds.models import Booking, Casting
 from moulds.queries.sets import makes_the_same
+from studio.actions import reminders
 from studio.models import Act
+
+from .folds import MEETING
+
+CAUTION: Final = "mould-booked"
 
 # Where nobody has said how long the mould holds its clay: overnight, common practice.
 USUAL_HOLD: Final = timedelta(hours=12)
@@ -73,8 +78,37 @@ def tell(
     said = []
     for booking in met:
         meeting = _Meeting(act, casting, booking, until, instead)
-        said.append(Caution("mould-booked", meeting.to_presser()))
+        said.append(Caution(CAUTION, meeting.to_presser()))
+        if booking.until_at > act.written_at:
+            _remind(meeting)
     return said
+
+
+def _remind(meeting: _Meeting) -> None:
+    """Tell both people, once a day for each mould."""
+    act, mould_set = meeting.act, meeting.casting.mould_set
+    for person, body in (
+        (meeting.booking.member, meeting.to_booker()),
+        (act.member, meeting.to_presser()),
+    ):
+        about = reminders.About(
+            cause=MEETING,
+            grade="B",
+            kind="mould_set",
+            object_id=mould_set.pk,
+            mark=mould_set.label,
+            title=f"{mould_set.label}: pressed and booked",
+            body=body,
+            link=f"/moulds/{mould_set.pk}",
+        )
+        reminders.set_for(
+            studio=act.studio,
+            person=person,
+            about=about,
+            due_at=act.written_at,
+            at=act.written_at,
+            heard_at=act.written_at,
+        )
 
 
 def _let_go_at(act: Act, casting: Casting, press_since_dry: int) -> datetime | None:

@@ -155,7 +155,32 @@ CELERY_BEAT_SCHEDULE_FILENAME = str(DATA / "schedule")
 
 # What the clock sets off. Each entry needs `"options": {"expires": …}`, else a worker that was
 # stopped finds a backlog; each may run twice without harm.
-CELERY_BEAT_SCHEDULE: dict[str, dict[str, Any]] = {}
+CELERY_BEAT_SCHEDULE: dict[str, dict[str, Any]] = {
+    # e-mails whose time has come
+    "tell": {
+        "task": "studio.tasks.send_due_reminders",
+        "schedule": 60.0,
+        "options": {"expires": 55},
+    },
+    # long sums whose message or worker was lost
+    "offer runs again": {
+        "task": "studio.tasks.offer_stale_runs",
+        "schedule": 60.0,
+        "options": {"expires": 55},
+    },
+    # answers to acts of more than 30 days ago
+    "prune replays": {
+        "task": "studio.tasks.prune_replays",
+        "schedule": 6 * 3600.0,
+        "options": {"expires": 3600},
+    },
+    # Friday's word to owners of worn or wet moulds
+    "moulds": {
+        "task": "moulds.tasks.tell_of_moulds",
+        "schedule": 3600.0,
+        "options": {"expires": 3000},
+    },
+}
 
 # --- logging: what is written at ERROR needs a change of code ------------------------------------
 LOGGING = {
