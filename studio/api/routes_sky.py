@@ -2,7 +2,7 @@
 
 from django.urls import path
 
-from . import journal, materials, places, readings, runs
+from . import journal, materials, places, readings, reminders, runs
 
 S = "studios/<slug:slug>/"
 
@@ -20,5 +20,7 @@ urlpatterns = [
     path(f"{S}slab-blocks/", materials.BlockList.as_view()),
     path(f"{S}slab-blocks/<uuid:row_id>/", materials.BlockOne.as_view()),
     path(f"{S}journal/", journal.JournalList.as_view()),
+    path(f"{S}reminders/", reminders.ReminderList.as_view()),
+    path(f"{S}reminders/<uuid:reminder_id>/answers/", reminders.ReminderAnswerList.as_view()),
     path(f"{S}runs/<uuid:run_id>/", runs.RunOne.as_view(), name="run"),
 ]

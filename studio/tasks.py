@@ -1,0 +1,30 @@
+"""What the clock sets off in this app; every sweep may run twice without harm."""
+
+from celery import current_app, shared_task
+from django.utils import timezone
+
+from studio.actions import deliveries, replays, runs
+
+# A sweep every minute has this long to be picked up before the next one is due.
+OFFER_EXPIRES_S = 55
+
+
+@shared_task
+def send_due_reminders(**_: object) -> None:
+    """Tell everybody what is due."""
+    deliveries.send_due(at=timezone.now(), clock=timezone.now)
+
+
+@shared_task
+def offer_stale_runs(**_: object) -> None:
+    """Offer runs again whose message or worker was lost."""
+    for task, run_id in runs.to_offer(at=timezone.now()):
+        offered = current_app.tasks.get(task)
+        if offered is not None:
+            offered.apply_async(kwargs={"run_id": str(run_id)}, expires=OFFER_EXPIRES_S)
+
+
+@shared_task
+def prune_replays(**_: object) -> None:
+    """Forget the answers to acts of more than 30 days ago."""
+    replays.prune(at=timezone.now())
