@@ -3,6 +3,7 @@
 import datetime as dt
 import io
 import ipaddress
+import os
 import socket
 import sys
 from dataclasses import dataclass
@@ -82,7 +83,13 @@ def prepare(folder: Path, *, port: int) -> Lan:
 
 
 def private_addresses() -> list[str]:
-    """Return this machine's IPv4 addresses in private networks, the one used most first."""
+    """Return this machine's IPv4 addresses in private networks, the one used most first.
+
+    NATCH_LAN_ADDRESS chooses one where there are several.
+    """
+    chosen = os.environ.get("NATCH_LAN_ADDRESS")
+    if chosen:
+        return [chosen]
     found: list[str] = []
     with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as probe:
         try:

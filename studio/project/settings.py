@@ -8,7 +8,7 @@ from studio.project import environment, serving
 ROOT = Path(__file__).resolve().parents[2]
 
 # Where everything lives that this installation gathers: database, queue, logs, secrets.
-DATA = Path(environment.text("NATCH_DATA", str(ROOT / "var"))).expanduser().resolve()
+DATA = (ROOT / Path(environment.text("NATCH_DATA", "var")).expanduser()).resolve()
 DATA.mkdir(parents=True, exist_ok=True)
 
 # --- who may call, and how ---------------------------------------------------------------------

@@ -65,7 +65,7 @@ def read(words: Sequence[str]) -> Wish:
     parser.add_argument(
         "--data",
         type=Path,
-        default=Path(os.environ.get("NATCH_DATA") or ROOT / "var"),
+        default=ROOT / Path(os.environ.get("NATCH_DATA") or "var").expanduser(),
         help="folder of the database and all else that is kept (var/)",
     )
     given = parser.parse_args(words)

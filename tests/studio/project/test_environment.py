@@ -1,10 +1,18 @@
+import os
+import re
 import stat
+import subprocess
+import sys
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import pytest
 
 from studio.project import environment
+from studio.project.bootstrap import ROOT
+
+# Variables of the system and of a tool, which their own papers explain.
+NOT_OURS = {"PATH", "UV_SYSTEM_CERTS"}
 
 
 class TestDatabase:
@@ -46,6 +54,40 @@ class TestWhole:
 
         with pytest.raises(SystemExit, match="SMTP_PORT must be a whole number"):
             environment.whole("SMTP_PORT", 25)
+
+
+class TestExample:
+    def test_lists_every_variable_that_is_read(self) -> None:
+        reading = re.compile(
+            r'(?:environ(?:\.get)?[\[(]|\b(?:text|is_on|words|whole)\()"([A-Z][A-Z_]+)"'
+        )
+        sources = [
+            file.read_text(encoding="utf-8")
+            for folder in ("studio/project", "tests/services")
+            for file in (ROOT / folder).rglob("*.py")
+        ]
+        example = (ROOT / ".env.example").read_text(encoding="utf-8")
+        listed = set(re.findall(r"^([A-Z_]+)=", example, re.MULTILINE))
+
+        read = {name for source in sources for name in reading.findall(source)}
+
+        assert read - listed == NOT_OURS
+
+    def test_holds_values_that_do_no_harm(self, tmp_path: Path) -> None:
+        lines = (ROOT / ".env.example").read_text(encoding="utf-8").splitlines()
+        given = dict(line.split("=", 1) for line in lines if re.match(r"[A-Z_]+=", line))
+        script = "from studio.project import settings; print(settings.DEBUG)"
+
+        done = subprocess.run(
+            [sys.executable, "-c", script],
+            cwd=ROOT,
+            env={**os.environ, **given, "NATCH_DATA": str(tmp_path)},
+            capture_output=True,
+            text=True,
+            check=False,
+        )
+
+        assert (done.stdout, done.stderr) == ("False\n", "")
 
 
 class TestKeptSecret:

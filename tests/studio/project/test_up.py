@@ -1,6 +1,7 @@
 import os
 import signal
 import socket
+import ssl
 import subprocess
 import sys
 import time
@@ -10,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from studio.project import up
+from studio.project import lan, up
 from studio.project.bootstrap import ROOT
 from studio.project.steps import CannotGoOn
 from tests.services.fixtures import free_port
@@ -25,12 +26,13 @@ Start = Callable[..., "subprocess.Popen[str]"]
 def start() -> Iterator[Start]:
     started: list[subprocess.Popen[str]] = []
 
-    def run(*words: str) -> "subprocess.Popen[str]":
-        environment = {
+    def run(*words: str, **variables: str) -> "subprocess.Popen[str]":
+        kept = {
             name: value
             for name, value in os.environ.items()
             if name not in {"DATABASE_URL", "DJANGO_SETTINGS_MODULE", "NATCH_DATA"}
         }
+        environment = {**kept, **variables}
         process = subprocess.Popen(
             [sys.executable, "-c", RUN, *words],
             cwd=ROOT,
@@ -55,7 +57,7 @@ def lines_until(process: "subprocess.Popen[str]", words: str) -> list[str]:
     lines = []
     for line in process.stdout:
         lines.append(line)
-        if words in line:
+        if line.startswith(words):
             break
     return lines
 
@@ -126,6 +128,49 @@ class TestUp:
 
         with pytest.raises(CannotGoOn, match="cannot be made: Not a directory"):
             up.read(["--data", str(tmp_path / "file" / "data")])
+
+
+class TestLan:
+    def test_serves_by_https_with_a_page_that_hands_out_trust(
+        self, start: Start, tmp_path: Path
+    ) -> None:
+        port = free_port()
+        words = ("--lan", "--no-demo", "--port", str(port), "--data", str(tmp_path))
+
+        process = start(*words, NATCH_LAN_ADDRESS="127.0.0.1")
+        said = "".join(lines_until(process, f"https://127.0.0.1:{port}"))
+
+        trusting = ssl.create_default_context(cafile=str(tmp_path / "lan" / "authority.pem"))
+        url = f"https://127.0.0.1:{port}/"
+        with urllib.request.urlopen(f"{url}healthz", context=trusting, timeout=5) as answer:
+            assert answer.read() == b"up\n"
+        with urllib.request.urlopen(f"http://127.0.0.1:{port + 1}/trust", timeout=5) as answer:
+            page = answer.read().decode().replace("<wbr>", "")
+        fingerprint = said.partition("Compare before trusting: ")[2].split()[0]
+        assert fingerprint in page
+        assert "█" in said
+
+    def test_needs_an_address_in_a_local_network(
+        self, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        monkeypatch.setattr(lan, "private_addresses", list)
+
+        with pytest.raises(CannotGoOn, match="no address in a local network"):
+            lan.prepare(tmp_path, port=8000)
+
+    @pytest.mark.parametrize(
+        ("address", "may_be_served"),
+        [
+            ("192.168.1.20", True),
+            ("10.0.0.4", True),
+            ("172.31.255.1", True),
+            ("172.32.0.1", False),
+            ("203.0.113.7", False),
+            ("127.0.0.1", False),
+        ],
+    )
+    def test_keeps_to_private_addresses(self, address: str, may_be_served: bool) -> None:
+        assert lan.is_private(address) == may_be_served
 
 
 class TestGreeting:
