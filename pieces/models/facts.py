@@ -1,6 +1,6 @@
 """What happened to pieces and their parts: rows that are never changed."""
 
-from typing import Any, Self
+from typing import Any, ClassVar, Self
 
 from django.db import models
 
@@ -27,7 +27,7 @@ class PieceFact(Fact):
     piece: Any
     piece_id: Any
 
-    objects = PieceFactQuerySet.as_manager()
+    objects: ClassVar = PieceFactQuerySet.as_manager()
 
     class Meta:
         abstract = True

@@ -1,0 +1,43 @@
+import pytest
+
+from pieces.domain.weighing import judge
+
+
+def verdict(mass_g, drawn_g=560.0, first_g=None, last_g=None, *, is_raw=True):
+    return judge(mass_g, drawn_g=drawn_g, first_g=first_g, last_g=last_g, is_raw=is_raw)
+
+
+class TestJudge:
+    @pytest.mark.parametrize(
+        ("typed", "meant_g"),
+        [(0.45, 450.0), (16.0, 453.6), (1.0, 453.6)],
+    )
+    def test_guesses_the_unit_that_was_meant(self, typed, meant_g):
+        # International avoirdupois ounce and pound: 28.349523125 g and 453.59237 g (exact, by law).
+        found = verdict(typed)
+
+        assert (found.is_possible, found.code) == (False, "too-light")
+        assert found.meant_g == pytest.approx(meant_g, abs=0.1)
+
+    def test_holds_a_weighing_to_two_per_cent(self):
+        assert verdict(571, first_g=560).is_possible
+        assert verdict(572, first_g=560).code == "heavier-than-pressed"
+
+    def test_leaves_room_about_the_drawn_mass(self):
+        assert verdict(610).is_possible
+        assert not verdict(620).is_possible
+
+    def test_says_when_clay_gained(self):
+        found = verdict(455, first_g=560, last_g=450)
+
+        assert (found.is_possible, found.code) == (True, "mass-rose")
+        assert not verdict(454, first_g=560, last_g=450).code
+
+    def test_lets_a_glazed_piece_gain(self):
+        assert verdict(640, first_g=560, last_g=500, is_raw=False).is_possible
+
+    def test_knows_nothing_of_a_piece_without_a_drawn_mass(self):
+        assert verdict(3.0, drawn_g=None).is_possible
+
+    def test_refuses_what_nobody_lifts(self):
+        assert verdict(1e9, drawn_g=None).code == "too-heavy"
