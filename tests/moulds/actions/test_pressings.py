@@ -2,12 +2,15 @@ from datetime import timedelta
 from itertools import permutations
 
 import pytest
+from django.db import transaction
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from moulds.actions import bookings, parts, sets
+from moulds.actions import bookings, parts, pressings, sets
 from moulds.actions.pressings import BeforePoured, PartOfAnotherCasting
 from moulds.models import MouldPart, Pressing
+from studio.actions import journal
+from studio.models import Reminder
 from tests import factories
 from tests.moulds import yard
 
@@ -148,7 +151,7 @@ class TestWarnings:
         assert "casting-retired" in self.codes(yard.pressed(maker[0], casting))
 
 
-class TestMeeting:
+class Afternoon:
     """One mould, two makers, one afternoon."""
 
     @pytest.fixture
@@ -168,6 +171,8 @@ class TestMeeting:
         yard.pressed(member, casting, at=BRAM_PRESSED - timedelta(hours=7), count=2)
         return yard.pressed(member, casting, at=BRAM_PRESSED, **fields)
 
+
+class TestMeeting(Afternoon):
     def test_takes_the_press_and_tells_the_presser(self, booked, maker, casting):
         recorded = self.third_press(maker[0], casting)
 
@@ -234,3 +239,64 @@ class TestFold:
 
         booking.refresh_from_db()
         assert booking.given_up_at == factories.NOW
+
+
+class TestRemind(Afternoon):
+    """What both people are told."""
+
+    def told(self, member):
+        reminders = Reminder.objects.filter(person=member, cause="mould_booked")
+        return [reminder.body for reminder in reminders.exclude(state="withdrawn")]
+
+    def test_tells_both_once(self, booked, maker, casting):
+        self.third_press(maker[0], casting)
+        yard.pressed(maker[0], casting, at=BRAM_PRESSED + timedelta(minutes=5))
+
+        assert self.told(maker[0]) == ["Jun has it from 14:00."]
+        assert len(self.told(booked.member)) == 1
+        assert Reminder.objects.filter(cause="mould_booked").count() == 2
+
+    def test_tells_until_when_and_which_other_is_dry(self, booked, maker, casting):
+        # Three hours for the first press, a third more for the third: the published ratio 30 to 40
+        # minutes of https://hot-clay.com/terracotta-casting-slip.html
+        other = factories.mould_set(casting.mould_set.makes, "M02")
+        spare = yard.poured(maker[0], other, generation=2)
+        yard.weighed(maker[0], spare, 2280, at=BRAM_PRESSED - timedelta(days=1), is_dry=True)
+
+        self.third_press(maker[0], casting)
+
+        assert self.told(booked.member) == [
+            "Maud pressed M01 at 13:10. In use till about 17:10, then wet: M02 g2 is dry."
+        ]
+
+    def test_offers_no_other_that_has_clay_in_it(self, booked, maker, casting):
+        other = factories.mould_set(casting.mould_set.makes, "M02")
+        spare = yard.poured(maker[0], other, generation=2)
+        yard.weighed(maker[0], spare, 2280, at=BRAM_PRESSED - timedelta(days=1), is_dry=True)
+
+        self.third_press(maker[0], casting, busy={spare.pk})
+
+        assert self.told(booked.member) == [
+            "Maud pressed M01 at 13:10. In use till about 17:10, then wet."
+        ]
+
+    def test_raises_nothing_for_a_press_heard_when_the_booking_is_over(
+        self, booked, maker, casting
+    ):
+        late = factories.NOW.replace(hour=18)
+        act = factories.act(maker[0], BRAM_PRESSED, written_at=late)
+        with transaction.atomic():
+            entry = journal.write(act=act, verb="pressed", subjects=[("casting", casting.pk)])
+            recorded = pressings.record(
+                act=act, entry=entry, casting=casting, mould_parts=list(casting.parts.all())
+            )
+
+        assert "mould-booked" in [caution.code for caution in recorded.cautions]
+        assert self.told(booked.member) == []
+
+    def test_is_withdrawn_when_the_press_is_taken_back(self, booked, maker, casting):
+        recorded = self.third_press(maker[0], casting)
+
+        yard.taken_back(maker[0], recorded.pressing.pk)
+
+        assert self.told(booked.member) == []
