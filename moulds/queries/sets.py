@@ -52,7 +52,8 @@ class SetNow:
 
 def all_of(studio: Studio) -> "QuerySet[MouldSet]":
     """Return the mould sets of a studio with what a row of them shows. Three queries when read."""
-    parts = Prefetch("parts", queryset=MouldPart.objects.order_by("order", "name"))
+    blocks = MouldPart.objects.select_related("presses_before_by").order_by("order", "name")
+    parts = Prefetch("parts", queryset=blocks)
     castings = (
         Casting.objects.filter(is_in_use=True).select_related("master").prefetch_related(parts)
     )
