@@ -5,12 +5,14 @@ from __future__ import annotations
 from datetime import datetime
 
 from moulds.actions import castings, designs, masters, parts, sets, weighings
-from moulds.models import Casting, Design, DesignPart, MouldPart
+from moulds.models import Casting, Design, DesignPart, Master, MouldPart
 from studio.models import ClayBody
 
 from . import tables
 from .tables import DesignRow, MouldRow
 from .teller import Teller
+
+SIZES = ("footprint_x_mm", "footprint_y_mm", "height_mm")
 
 
 def make_designs(teller: Teller) -> dict[str, Design]:
@@ -31,7 +33,9 @@ def _design(teller: Teller, row: DesignRow, body: ClayBody, at: datetime) -> Des
             count=part.number,
             is_required=part.is_required,
             clay_g=part.clay_g,
-            **_sizes(part.footprint),
+            footprint_x_mm=part.footprint[0] if part.footprint else None,
+            footprint_y_mm=part.footprint[1] if part.footprint else None,
+            height_mm=part.footprint[2] if part.footprint else None,
         )
         for part in row.parts
     ]
@@ -43,13 +47,8 @@ def _design(teller: Teller, row: DesignRow, body: ClayBody, at: datetime) -> Des
         parts=given,
         body=body,
         uses_moulds=row.uses_moulds,
-        sizes_mm=_sizes(row.size),
+        sizes_mm=dict(zip(SIZES, row.size, strict=True)),
     )
-
-
-def _sizes(size: tuple[float, float, float] | None) -> dict[str, float | None]:
-    names = ("footprint_x_mm", "footprint_y_mm", "height_mm")
-    return dict(zip(names, size or (None, None, None), strict=True))
 
 
 def make_moulds(teller: Teller, made: dict[str, Design]) -> dict[str, Casting]:
@@ -88,9 +87,9 @@ def _casting(teller: Teller, row: MouldRow, makes: DesignPart, at: datetime) -> 
     ).casting
 
 
-def _master(teller: Teller, row: MouldRow, makes: DesignPart, at: datetime) -> masters.Master:
+def _master(teller: Teller, row: MouldRow, makes: DesignPart, at: datetime) -> Master:
     label = row.master or f"MS-{row.label[1:]}"
-    known = masters.Master.objects.filter(studio=teller.studio, label=label).first()
+    known = Master.objects.filter(studio=teller.studio, label=label).first()
     return known or masters.make(
         act=teller.act("odile", at), label=label, design=makes.design, part=makes, is_ready=True
     )

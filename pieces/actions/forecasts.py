@@ -144,9 +144,15 @@ def _keep(
             "curve": {"past": past, "ahead": _points(line)},
             "inputs": _inputs(question),
             "computed_at": at,
-            "wanted_at": None,
+            "known_since": _known_since(question, at),
         },
     )
+
+
+def _known_since(question: _Question, at: datetime) -> datetime:
+    kept = question.kept
+    same = kept is not None and kept.key == question.problem.key()
+    return kept.known_since or at if kept is not None and same else at
 
 
 def _drawn_before(question: _Question, begun: Ensemble) -> list[list[float]]:

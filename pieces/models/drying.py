@@ -8,7 +8,11 @@ from .pieces import Part, Piece
 
 
 class Forecast(StudioOwned):
-    """What the drying model says of one part; refreshed by sweeps, read by the bench."""
+    """What the drying model says of one part; refreshed by sweeps, read by the bench.
+
+    `known_since` is when the part's present story was first reckoned: nobody is reminded of what
+    was past by then.
+    """
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="forecasts")
     part = models.OneToOneField(Part, on_delete=models.PROTECT, related_name="forecast")
@@ -20,4 +24,4 @@ class Forecast(StudioOwned):
     curve = models.JSONField(default=dict)
     inputs = models.JSONField(default=dict)
     computed_at = models.DateTimeField(null=True)
-    wanted_at = models.DateTimeField(null=True, db_index=True)
+    known_since = models.DateTimeField(null=True)

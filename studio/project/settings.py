@@ -103,6 +103,8 @@ SPECTACULAR_SETTINGS = {
     "SCHEMA_PATH_PREFIX": "/api/v1",
     "COMPONENT_SPLIT_REQUEST": True,
     "SERVE_INCLUDE_SCHEMA": False,
+    # Choices stay where they are used; errors look alike everywhere.
+    "POSTPROCESSING_HOOKS": ["studio.api.schema.add_problems"],
 }
 
 # --- e-mail: a real SMTP server when one is named, else one file for each message ---------------
@@ -173,6 +175,24 @@ CELERY_BEAT_SCHEDULE: dict[str, dict[str, Any]] = {
         "task": "studio.tasks.prune_replays",
         "schedule": 6 * 3600.0,
         "options": {"expires": 3600},
+    },
+    # windows of wet parts whose story or air has changed
+    "forecasts": {
+        "task": "pieces.tasks.refresh_all_forecasts",
+        "schedule": 60.0,
+        "options": {"expires": 55},
+    },
+    # pieces that waited for a master or a mould
+    "waiting pieces": {
+        "task": "pieces.tasks.move_on_waiting_pieces",
+        "schedule": 60.0,
+        "options": {"expires": 55},
+    },
+    # what the windows ask of makers
+    "windows": {
+        "task": "pieces.tasks.set_reminders",
+        "schedule": 60.0,
+        "options": {"expires": 55},
     },
     # Friday's word to owners of worn or wet moulds
     "moulds": {

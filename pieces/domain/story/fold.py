@@ -5,7 +5,7 @@ from uuid import UUID
 
 from pieces.domain import stages
 
-from .facts import AnswerFact, Fact, Recipe, StageFact
+from .facts import AnswerFact, Fact, PartFact, Recipe, StageFact
 from .result import Story
 from .teller import Pair, Teller
 
@@ -26,7 +26,7 @@ def fold(facts: Iterable[Fact], recipe: Recipe) -> Story:
     Returns
     -------
     The present, the visits, and the pairs of acts that cannot both be true. Acts are taken by
-    `(happened_at, act, id)`.
+    `(happened_at, act)`, and inside an act what makes a thing before what puts it somewhere.
     """
     unique = {fact.id: fact for fact in facts}
     answers = _answers(unique.values())
@@ -106,4 +106,6 @@ def _rank(facts: list[Fact]) -> int:
 
 
 def _key(fact: Fact) -> Key:
-    return (fact.happened_at, fact.act.hex, fact.id.hex)
+    # One act may make a thing and put it somewhere: making comes first.
+    makes = isinstance(fact, StageFact) or (isinstance(fact, PartFact) and fact.kind == "pressed")
+    return (fact.happened_at, fact.act.hex, not makes, fact.id.hex)
