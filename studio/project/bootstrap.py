@@ -156,9 +156,10 @@ class Setup:
         tool = ("--only-binary=:all:", "--require-hashes", "-r", self._lock("requirements-uv.txt"))
         self.steps.run("Installing uv", (*self._pip, *tool))
         uv = self.venv / "bin" / "uv"
-        sync = (uv, "pip", "sync", "--python", self.python, "--require-hashes", self._lock(lock))
+        sync = (uv, "pip", "sync", "--python", self.python, "--compile-bytecode")
         trust = {"UV_SYSTEM_CERTS": os.environ.get("UV_SYSTEM_CERTS", "true")}
-        self.steps.run("Installing Python packages", sync, environment=trust)
+        command = (*sync, "--require-hashes", self._lock(lock))
+        self.steps.run("Installing Python packages", command, environment=trust)
 
     def _install_with_pip(self, lock: str) -> None:
         command = (*self._pip, "--no-deps", "--require-hashes", "-r", self._lock(lock))

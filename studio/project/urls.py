@@ -17,6 +17,7 @@ urlpatterns = [
     path("api/v1/", include("moulds.api.urls")),
     path("api/v1/", include("pieces.api.urls")),
     path("api/v1/", include("firings.api.urls")),
+    path("help/", include("studio.api.routes_help")),
     re_path(rf"^{NOT_A_PAGE}.*$", views.front_end),
 ]
 
