@@ -16,10 +16,28 @@ from moulds.models import (
 from moulds.queries import facts
 from moulds.queries.masters import last_said
 from studio.actions import reminders
+from studio.domain.refusals import Unworkable
 from studio.models import Act, JournalEntry
 
+# Acts that made or changed a thing: others may have used it since.
+MAKING: Final = frozenset(
+    {
+        "made_design",
+        "changed_design",
+        "made_master",
+        "made_mould_set",
+        "changed_mould_set",
+        "poured",
+        "gave_up_mould",
+    }
+)
 # The cause of the reminder that a pressing met a booking.
 MEETING: Final = "mould_booked"
+
+
+class MadeForGood(Unworkable):
+    code = "made-for-good"
+    title = "What was made is changed, not taken back."
 
 
 def refold_casting(casting: Casting) -> Casting:
@@ -52,8 +70,10 @@ def refold_after(*, act: Act, entry: JournalEntry) -> None:
     """Fold anew every casting and master that a corrected entry wrote facts about.
 
     Call it inside the correction's transaction, after its own entry is written. A booking that is
-    taken back is given up.
+    taken back is given up. Raises `MadeForGood`.
     """
+    if entry.verb in MAKING:
+        raise MadeForGood("Change it, or say what became of it.", verb=entry.verb)
     castings = {
         *Pressing.objects.filter(entry=entry).values_list("casting", flat=True),
         *MouldWeighing.objects.filter(entry=entry).values_list("casting", flat=True),

@@ -35,6 +35,7 @@ from .shapes import (
     MouldSetOut,
     PouredOut,
     PressingOut,
+    StateSaidOut,
 )
 
 PAGE = 200
@@ -158,7 +159,13 @@ class MouldPartOne(StudioView):
 class MouldPartEventList(StudioView):
     """Anybody may say that a part is chipped or missing; the rest is for whoever may edit it."""
 
-    needs = {"POST": P.REPORT_DAMAGE}
+    needs = {"GET": P.SEE_STUDIO, "POST": P.REPORT_DAMAGE}
+
+    @extend_schema(operation_id="mould_part_events_list", responses=paged(StateSaidOut))
+    def get(self, request: Request, part_id: UUID) -> Response:
+        """List what was said of a mould part, the newest first."""
+        rows = casting_queries.states_said(self.find(MouldPart, id=part_id))
+        return keyset(rows, request, fields=("-happened_at", "-id")).answer(StateSaidOut)
 
     @extend_schema(request=MouldPartEventIn, responses={201: MouldPartEventOut})
     def post(self, request: Request, part_id: UUID) -> Response:

@@ -196,6 +196,15 @@ class MouldPartEventOut(ActOut):
     pressings_to_check = PressingOut(many=True)
 
 
+class StateSaidOut(Shape):
+    """One thing that was said of a mould part."""
+
+    id = serializers.UUIDField()
+    happened_at = serializers.DateTimeField()
+    state = serializers.ChoiceField(MouldPart.State.choices)
+    reason = serializers.CharField()
+
+
 class MouldWeighingRowOut(Shape):
     id = serializers.UUIDField()
     casting_id = serializers.UUIDField()

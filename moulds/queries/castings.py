@@ -11,7 +11,15 @@ from django.db.models import Max, QuerySet
 from moulds.domain import folds
 from moulds.domain.folds import SinceDry, Weights
 from moulds.domain.readiness import Dryness, Limits, dryness_of
-from moulds.models import Casting, Inspection, MouldPart, MouldSet, MouldWeighing, Pressing
+from moulds.models import (
+    Casting,
+    Inspection,
+    MouldPart,
+    MouldPartEvent,
+    MouldSet,
+    MouldWeighing,
+    Pressing,
+)
 from studio.models import Studio, StudioSettings
 
 from . import facts
@@ -43,6 +51,12 @@ def weighings(mould_set: MouldSet) -> "QuerySet[MouldWeighing]":
     return found  # type: ignore[no-any-return]
 
 
+def states_said(mould_part: MouldPart) -> "QuerySet[MouldPartEvent]":
+    """Return what was said of a mould part and stands."""
+    found: Any = MouldPartEvent.objects.standing().filter(mould_part=mould_part)
+    return found  # type: ignore[no-any-return]
+
+
 def inspections(mould_set: MouldSet) -> "QuerySet[Inspection]":
     """Return the standing inspections of every casting of a set."""
     found: Any = Inspection.objects.standing().filter(mould_part__casting__mould_set=mould_set)
@@ -61,18 +75,21 @@ def damp_of(
     weighings, pressings = facts.weighings_of(ids), facts.counts_of(ids)
     found = {}
     for casting in castings:
+        scale = [weighed for weighed in weighings[casting.pk] if weighed.happened_at <= at]
+        latest = folds.weights_of(scale)
         since = folds.since_dry(
-            [p for p in pressings[casting.pk] if p.happened_at <= at],
+            [pressed for pressed in pressings[casting.pk] if pressed.happened_at <= at],
             dry_at=folds.dry_at(
-                weighings[casting.pk],
+                scale,
                 capacity_fraction=casting.capacity_fraction,
                 dry_below=settings.mould_dry_below_fraction,
             ),
-            weighed_at=casting.weighed_at,
+            weighed_at=latest.weighed_at,
             at=at,
         )
         dryness = dryness_of(
-            Weights(casting.dry_g, casting.now_g, casting.weighed_at),
+            # The dry weight is no matter of time: one taken later holds for earlier days too.
+            Weights(casting.dry_g, latest.now_g, latest.weighed_at),
             since,
             limits=limits_of(casting.mould_set, settings),
             capacity_fraction=casting.capacity_fraction,

@@ -7,6 +7,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from moulds.actions import bookings, parts, pressings, sets
+from moulds.actions.folds import MadeForGood
 from moulds.actions.pressings import BeforePoured, PartOfAnotherCasting
 from moulds.models import MouldPart, Pressing
 from studio.actions import journal
@@ -59,6 +60,15 @@ class TestRecord:
         ]
 
         assert [recorded.press_since_dry for recorded in pressings] == [1, 2, 3]
+
+    def test_judges_a_late_press_by_what_was_known_at_its_time(self, maker, casting):
+        yard.weighed(maker[0], casting, 2310, at=factories.NOW - timedelta(days=9), is_dry=True)
+        yard.weighed(maker[0], casting, 2800, at=factories.NOW - timedelta(days=5))
+        yard.weighed(maker[0], casting, 2315, at=factories.NOW - timedelta(days=1))
+
+        late = yard.pressed(maker[0], casting, at=factories.NOW - timedelta(days=4))
+
+        assert [c.code for c in late.cautions] == ["first-press-may-stick", "mould-wet"]
 
     def test_refuses_parts_of_another_casting(self, maker, casting, tile_set):
         other = yard.poured(maker[0], tile_set)
@@ -226,6 +236,10 @@ class TestFold:
 
         casting.refresh_from_db()
         assert (casting.now_g, casting.weighed_at) == (2310, factories.NOW - timedelta(hours=9))
+
+    def test_refuses_to_unmake_what_others_may_have_used(self, maker, casting):
+        with pytest.raises(MadeForGood):
+            yard.taken_back(maker[0], casting.pk)
 
     def test_frees_the_set_when_a_booking_is_taken_back(self, maker, tile_set):
         booking = bookings.book(

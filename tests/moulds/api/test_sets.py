@@ -161,8 +161,11 @@ class TestMouldPartEventList:
             {"kind": "chipped", "reason": "rim"},
         )
 
+        client = request.getfixturevalue(role)[1]
+        listed = client.get(self.path(part)).data["results"]
         assert told.status_code == 201, told.data
         assert told.data["part"]["state"] == "chipped"
+        assert [(row["state"], row["reason"]) for row in listed] == [("chipped", "rim")]
 
     def test_lists_the_presses_to_look_over(self, maker, casting, sent):
         part = casting.parts.first()
