@@ -5,14 +5,14 @@ import pkgutil
 from collections.abc import Iterator
 from typing import Any, Final
 
+from django.conf import settings
 from django.core.management.base import BaseCommand, CommandError, CommandParser
 
 from studio.domain.refusals import Conflict, Missing, NotAllowed, Refusal, Unworkable
-from studio.project.settings import ROOT
 
 APPS: Final = ("studio", "moulds", "pieces", "firings")
 KINDS: Final = (NotAllowed, Missing, Conflict, Unworkable)
-PAPER: Final = ROOT / "DEVELOPERS.md"
+PAPER: Final = settings.ROOT / "DEVELOPERS.md"
 HEADING: Final = "## Saying no\n"
 COLUMNS: Final = "| code | kind | title |\n| --- | --- | --- |\n"
 
