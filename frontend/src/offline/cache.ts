@@ -8,9 +8,22 @@ export function cacheKey(deviceId: string, memberId: string): string {
   return `${PREFIX}${deviceId}:${memberId}`;
 }
 
+/** Reads come in bursts; one write a second keeps up with them. [ms] */
+const WRITE_EVERY_MS = 1_000;
+
 export function cachePersister(db: IDBDatabase, key: string): Persister {
+  let newest: PersistedClient | null = null;
+  const write = (): void => {
+    if (newest === null) return;
+    // A full phone loses the copy of what was read, and nothing else.
+    writeKept(db, key, newest).catch(() => undefined);
+    newest = null;
+  };
   return {
-    persistClient: (client) => writeKept(db, key, client),
+    persistClient: (client) => {
+      if (newest === null) setTimeout(write, WRITE_EVERY_MS);
+      newest = client;
+    },
     // Written by the line above and by nothing else.
     restoreClient: async () => (await readKept(db, key)) as PersistedClient | undefined,
     removeClient: () => dropKept(db, key),

@@ -45,7 +45,7 @@ export async function inside<Value>(
   work: (table: IDBObjectStore) => Promise<Value>,
 ): Promise<Value> {
   // "strict": an act said to be kept must survive a flat battery a second later.
-  const transaction = db.transaction(store, mode, { durability: mode === "readwrite" ? "strict" : "default" });
+  const transaction = db.transaction(store, mode, { durability: store === "acts" ? "strict" : "relaxed" });
   const finished = new Promise<void>((resolve, reject) => {
     transaction.oncomplete = () => {
       resolve();

@@ -1,5 +1,4 @@
 /** The shell: who holds the phone, what is read and kept for them, and which screen is shown. */
-import { QueryClientProvider } from "@tanstack/preact-query";
 import { PersistQueryClientProvider } from "@tanstack/preact-query-persist-client";
 import { ErrorBoundary, LocationProvider, Route, Router, useLocation } from "preact-iso";
 import { useEffect, useMemo, useState } from "preact/hooks";
@@ -8,7 +7,7 @@ import type { Session } from "../features/common/session";
 import { cacheKey, cachePersister } from "../offline/cache";
 import type { Holder } from "../offline/holder";
 import type { Phone } from "../offline/phone";
-import { createReading, followOutbox, KEPT_FOR_MS, SHAPES_VERSION } from "./reading";
+import { createReading, followOutbox, isWorthKeeping, KEPT_FOR_MS, SHAPES_VERSION } from "./reading";
 import { PLACES, ROUTES } from "./routes";
 import { SignIn } from "./sign-in";
 import { enter, membershipOf, refresh, resume, signIn, signOut } from "./signing";
@@ -71,10 +70,8 @@ function Reading({ session, onSignedOut, children }: { session: Session; onSigne
   const persister = useMemo(() => cachePersister(phone.db, cacheKey(deviceId, membership.member.id)), [phone, deviceId, membership.member.id]);
   useEffect(() => followOutbox(reading, phone.outbox, membership.studio.slug), [reading, phone, membership.studio.slug]);
   return (
-    <PersistQueryClientProvider client={reading} persistOptions={{ persister, maxAge: KEPT_FOR_MS, buster: SHAPES_VERSION }}>
-      <QueryClientProvider client={reading}>
-        <ErrorBoundary>{children}</ErrorBoundary>
-      </QueryClientProvider>
+    <PersistQueryClientProvider client={reading} persistOptions={{ persister, maxAge: KEPT_FOR_MS, buster: SHAPES_VERSION, dehydrateOptions: { shouldDehydrateQuery: isWorthKeeping } }}>
+      <ErrorBoundary>{children}</ErrorBoundary>
     </PersistQueryClientProvider>
   );
 }

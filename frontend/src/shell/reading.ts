@@ -21,12 +21,18 @@ export function createReading(onSignedOut: () => void): QueryClient {
         // The phone's own idea of being online is often wrong; asking is the only test.
         networkMode: "always",
         staleTime: 30_000,
-        gcTime: KEPT_FOR_MS,
+        // Not thirty days: a browser's timer of more than 2^31 ms (24.8 days) goes off at once, and the rows with it.
+        gcTime: Infinity,
         retry: (tries, error) => !(error instanceof ProblemError) && tries < 1,
         retryDelay: 1_500,
       },
     },
   });
+}
+
+/** Rows heard once are kept even when the last asking failed: that is when they are needed. */
+export function isWorthKeeping({ state }: { state: { data?: unknown; dataUpdatedAt: number } }): boolean {
+  return state.data !== undefined && Date.now() - state.dataUpdatedAt < KEPT_FOR_MS;
 }
 
 function seqOf(data: unknown): number | null {

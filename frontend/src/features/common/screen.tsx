@@ -1,8 +1,8 @@
 /** The frame of every screen: title, who holds the phone, the line of state, the tray, the places. */
 import type { ComponentChildren } from "preact";
-import { useLocation } from "preact-iso";
 import { dayAndClock } from "../../domain/clock";
 import { Body, Frame, Initials, PlaceBar, StateLine, Title } from "../../ui/frame";
+import { useBack, usePath } from "./back";
 import { useSession, useZone } from "./session";
 import { useNow } from "./use-now";
 import { useOutboxState } from "./use-outbox";
@@ -13,28 +13,45 @@ interface ScreenProps {
   /** When the rows shown were heard, if they are not fresh. */
   heardAt?: Date | null | undefined;
   isSeam?: boolean;
+  /** The place a screen of one thing belongs to: *Back* takes the room of the person and More. */
+  within?: string;
   tray?: ComponentChildren;
   children: ComponentChildren;
 }
 
-export function Screen({ title, when, heardAt, isSeam = true, tray, children }: ScreenProps) {
-  const { places, membership } = useSession();
-  const { path } = useLocation();
+export function Screen({ title, when, heardAt, isSeam = true, within, tray, children }: ScreenProps) {
+  const { places } = useSession();
+  const path = usePath();
+  const isHere = (href: string): boolean => (within === undefined ? path === href || path.startsWith(`${href}/`) : href === within);
   return (
     <Frame>
       <Title name={title} when={when}>
-        <a href="/person" aria-label={`${membership.member.first_name} holds this phone`}>
-          <Initials initials={membership.member.initials} />
-        </a>
-        <a href="/more">More</a>
+        {within === undefined ? <Phone /> : <Back home={within} />}
       </Title>
       <PhoneLine heardAt={heardAt ?? null} />
       <Body isSeam={isSeam}>{children}</Body>
       {tray}
-      <PlaceBar places={places.map((place) => ({ ...place, isHere: path === place.href || path.startsWith(`${place.href}/`) }))} />
+      <PlaceBar places={places.map((place) => ({ ...place, isHere: isHere(place.href) }))} />
     </Frame>
   );
 }
+
+function Phone() {
+  const { member } = useSession().membership;
+  return (
+    <>
+      <a href="/person" aria-label={`${member.first_name} holds this phone`}><Initials initials={member.initials} /></a>
+      <a href="/more">More</a>
+    </>
+  );
+}
+
+function Back({ home }: { home: string }) {
+  const back = useBack(home);
+  return <a href={home} onClick={(event) => { event.preventDefault(); event.stopPropagation(); back(); }}>Back</a>;
+}
+
+const WHY = { no_signal: "no signal", no_studio: "the studio does not answer", none: "waiting to send" } as const;
 
 /** `3 kept on this phone · no signal`, or how old the rows are, or nothing. */
 function PhoneLine({ heardAt }: { heardAt: Date | null }) {
@@ -53,7 +70,7 @@ function PhoneLine({ heardAt }: { heardAt: Date | null }) {
       : <StateLine>signed out · <a href="/sign-in">sign in</a></StateLine>;
   }
   if (waiting > 0) {
-    const why = isSending ? "sending" : halt === "no_signal" ? "no signal" : halt === "no_studio" ? "the studio does not answer" : "sending";
+    const why = isSending ? "sending" : WHY[halt ?? "none"];
     return <StateLine count={waiting}><b>kept on this phone</b> · {why}</StateLine>;
   }
   if (notTaken > 0) return <StateLine count={notTaken}><a href="/not-taken">not taken</a></StateLine>;

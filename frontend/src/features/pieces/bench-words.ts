@@ -105,7 +105,7 @@ function pieceEvidence(row: BenchRow, { now }: When): string {
 
 function pieceWords(row: BenchRow, said: Said | null, when: When): LineWords {
   const [mark, noun] = [row.piece.mark, nounOf(row)];
-  const evidence = pieceEvidence(row, when);
+  const evidence = row.clash_id !== null ? joinFacts("somebody must say which", row.place?.name) : pieceEvidence(row, when);
   const told = row.clash_id !== null
     ? { natch: "two" as const, verdict: "Two stories" }
     : row.part ? mouldVerdict(row, when) : dryVerdict(row, when);
