@@ -1,7 +1,7 @@
 """`manage.py test`: every check of a change, in the order a person would run them.
 
 Words that follow go to pytest alone, on SQLite, for a quick turn; `--postgres` runs the same on
-PostgreSQL, `--long` adds the slow tier. The first failing step ends the run.
+PostgreSQL, `--long` adds the slow tier.
 """
 
 import os
@@ -60,7 +60,7 @@ def only_pytest(words: Sequence[str], *, on_postgres: bool) -> int:
 
 
 def everything(tier: Sequence[str]) -> None:
-    """Run every step; leave at the first that fails."""
+    """Run every step; leave when the quick ones failed, or at the first of the long ones."""
     started = time.monotonic()
     say("Obtaining PostgreSQL, Redis and Chromium")
     found = [programs.postgres_folder(), programs.redis_server(), programs.chromium()]
@@ -68,8 +68,10 @@ def everything(tier: Sequence[str]) -> None:
     faults = hosts_in_locks()
     if faults:
         sys.exit("\n".join(["The locks name hosts:", *faults]))
-    for step in [*checks(), *front_end()]:
-        stop_unless_good(step)
+    # These are quick and say different things, so that all are heard before the run ends.
+    failed = [step.title for step in [*checks(), *front_end()] if run(step) != 0]
+    if failed:
+        sys.exit(f"Failed: {', '.join(failed)}")
     pytest = [PYTHON, "-m", "pytest", "-q", *tier]
     parallel = ["-n", "2", "--dist", "loadfile"]
     stop_unless_good(
