@@ -1,13 +1,11 @@
 """Writing the journal: the one place where an act becomes a numbered, chained entry."""
 
-import hashlib
-import json
 from collections.abc import Iterable, Mapping
-from datetime import UTC, datetime
 from uuid import UUID
 
 from studio.domain.refusals import Conflict, Missing, Unworkable
 from studio.models import Act, JournalEntry, JournalHead, JournalSubject, Note
+from studio.queries.chain import chained, plain, sha256, to_ms
 
 Subject = tuple[str, UUID]
 
@@ -78,55 +76,9 @@ def write(
         for kind, subject in _pairs(body["subjects"])
     )
     if act.note:
-        Note.objects.create(studio=act.studio, entry=entry, text=act.note, sha256=_sha256(act.note))
+        Note.objects.create(studio=act.studio, entry=entry, text=act.note, sha256=sha256(act.note))
     JournalHead.objects.filter(pk=head.pk).update(seq=entry.seq, digest=digest)
     return entry
-
-
-def chained(previous_digest: str, body: Mapping[str, object]) -> str:
-    """Return sha256 of the previous digest and the entry's canonical JSON."""
-    canonical = json.dumps(body, sort_keys=True, separators=(",", ":"), ensure_ascii=False)
-    return _sha256(previous_digest + canonical)
-
-
-def body_of(entry: JournalEntry) -> dict[str, object]:
-    """Return what the digest of a stored entry was made of."""
-    subjects = sorted([s.kind, str(s.subject_id)] for s in entry.subjects.all())
-    return {
-        "id": str(entry.pk),
-        "seq": entry.seq,
-        "verb": entry.verb,
-        "member": str(entry.member_id),
-        "device": str(entry.device_id),
-        "happened_at": to_ms(entry.happened_at),
-        "written_at": to_ms(entry.written_at),
-        "clock_offset_s": entry.clock_offset_s,
-        "based_on": entry.based_on,
-        "corrects": str(entry.corrects) if entry.corrects else None,
-        "facts": entry.facts,
-        "as_typed": entry.as_typed,
-        "subjects": subjects,
-    }
-
-
-def to_ms(moment: datetime) -> str:
-    """Return the instant as RFC 3339 in UTC with milliseconds."""
-    return moment.astimezone(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
-
-
-def plain(value: object) -> object:
-    """Return the value as it reads back from a JSON column: ids and instants become text."""
-    match value:
-        case UUID():
-            return str(value)
-        case datetime():
-            return to_ms(value)
-        case Mapping():
-            return {str(key): plain(inner) for key, inner in value.items()}
-        case list() | tuple():
-            return [plain(inner) for inner in value]
-        case _:
-            return value
 
 
 def _check_correctable(act: Act, corrects: UUID) -> None:
@@ -148,8 +100,4 @@ def _pairs(rows: object) -> list[tuple[str, str]]:
 
 
 def _note_digest(act: Act) -> dict[str, str]:
-    return {"note_sha256": _sha256(act.note)} if act.note else {}
-
-
-def _sha256(text: str) -> str:
-    return hashlib.sha256(text.encode()).hexdigest()
+    return {"note_sha256": sha256(act.note)} if act.note else {}

@@ -15,9 +15,9 @@ from uuid import UUID
 from django.db import transaction
 from django.db.models import F, Q
 
-from studio.actions.journal import plain
 from studio.domain.refusals import Conflict, Refusal
 from studio.models import Member, Run, Studio
+from studio.queries.chain import plain
 
 # Longer than the hard time limit of any task, so that a run is never free while somebody works.
 LEASE: Final = timedelta(minutes=20)
