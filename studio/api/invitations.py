@@ -34,7 +34,7 @@ MOST_DAYS = 30
 
 class InvitationIn(ActIn):
     roles = serializers.ListField(child=serializers.ChoiceField(list(Role)), allow_empty=False)
-    email = serializers.EmailField(required=False, allow_blank=True, default="")
+    email = serializers.EmailField(required=False, allow_blank=True)
     days = serializers.IntegerField(min_value=1, max_value=MOST_DAYS, default=DAYS)
 
 
@@ -95,7 +95,7 @@ class InvitationList(StudioView):
         made, token = invitations.invite(
             act=act,
             roles=given["roles"],
-            email=given["email"],
+            email=given.get("email", ""),
             valid_for=timedelta(days=given["days"]),
         )
         return {**InvitationOut(made).data, "token": token, "link": f"/join/{token}"}

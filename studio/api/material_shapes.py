@@ -156,7 +156,7 @@ class BatchOut(serializers.ModelSerializer[ColourBatch]):
         return queries.cautions_of_batch(batch)
 
 
-class BlockFields(serializers.Serializer[Any]):
+class SlabBlockFields(serializers.Serializer[Any]):
     label = serializers.CharField(max_length=20, required=False)  # type: ignore[assignment]
     laid_on = serializers.DateField(required=False, allow_null=True)
     body_ids = RowField(ClayBody, source="bodies", many=True, required=False)
@@ -164,16 +164,16 @@ class BlockFields(serializers.Serializer[Any]):
     used_up_at = MomentField(required=False, allow_null=True)
 
 
-class BlockIn(ActIn, BlockFields):
+class SlabBlockIn(ActIn, SlabBlockFields):
     label = serializers.CharField(max_length=20)
     body_ids = RowField(ClayBody, source="bodies", many=True, allow_empty=False)
 
 
-class BlockChangeIn(ChangeIn, BlockFields):
+class SlabBlockChangeIn(ChangeIn, SlabBlockFields):
     pass
 
 
-class BlockOut(serializers.ModelSerializer[SlabBlock]):
+class SlabBlockOut(serializers.ModelSerializer[SlabBlock]):
     bodies = serializers.SerializerMethodField()
     batches = serializers.SerializerMethodField()
     cautions = serializers.SerializerMethodField()

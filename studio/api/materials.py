@@ -24,12 +24,12 @@ from .material_shapes import (
     BatchChangeIn,
     BatchIn,
     BatchOut,
-    BlockChangeIn,
-    BlockIn,
-    BlockOut,
     BodyChangeIn,
     BodyIn,
     BodyOut,
+    SlabBlockChangeIn,
+    SlabBlockIn,
+    SlabBlockOut,
 )
 from .pages import keyset, paged
 from .views import Given, StudioView
@@ -131,14 +131,14 @@ class BatchOne(MaterialOne):
     model, shape_in, shape_out = ColourBatch, BatchChangeIn, BatchOut
 
 
-@_described(BlockIn, BlockOut, "slab_blocks")
+@_described(SlabBlockIn, SlabBlockOut, "slab_blocks")
 class BlockList(MaterialList):
-    model, shape_in, shape_out, label = SlabBlock, BlockIn, BlockOut, "label"
+    model, shape_in, shape_out, label = SlabBlock, SlabBlockIn, SlabBlockOut, "label"
 
 
-@_described_one(BlockChangeIn, BlockOut)
+@_described_one(SlabBlockChangeIn, SlabBlockOut)
 class BlockOne(MaterialOne):
-    model, shape_in, shape_out = SlabBlock, BlockChangeIn, BlockOut
+    model, shape_in, shape_out = SlabBlock, SlabBlockChangeIn, SlabBlockOut
 
 
 class BarList(StudioView):

@@ -5,7 +5,7 @@ from typing import Any
 
 from django.contrib.auth.models import User
 from django.middleware.csrf import get_token
-from drf_spectacular.utils import extend_schema
+from drf_spectacular.utils import extend_schema, extend_schema_field
 from rest_framework import serializers
 from rest_framework.permissions import BasePermission
 from rest_framework.request import Request
@@ -90,6 +90,7 @@ class SharedPhoneOut(serializers.Serializer[Device]):
     studio = MyStudioOut()
     people = serializers.SerializerMethodField()
 
+    @extend_schema_field(HolderOut(many=True))
     def get_people(self, device: Device) -> list[dict[str, object]]:
         return [dict(HolderOut(m).data) for m in people.members(device.studio)]
 

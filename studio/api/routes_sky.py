@@ -2,11 +2,13 @@
 
 from django.urls import path
 
-from . import journal, materials, places, readings, reminders, runs
+from . import journal, materials, places, readings, reminders, runs, schema
 
 S = "studios/<slug:slug>/"
 
 urlpatterns = [
+    path("schema/", schema.SchemaView.as_view()),
+    path("docs/", schema.docs),
     path(f"{S}places/", places.PlaceList.as_view()),
     path(f"{S}places/<uuid:place_id>/", places.PlaceOne.as_view()),
     path(f"{S}places/<uuid:place_id>/readings/", readings.ReadingList.as_view()),
