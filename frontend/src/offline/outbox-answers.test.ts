@@ -74,14 +74,15 @@ describe("a parked act", () => {
     expect(states(one)).toEqual({});
   });
 
-  it("is asked again under its own id", async () => {
+  it("is asked again under its own id, with what was added, and its dependents after it", async () => {
     const one = await parked();
     one.reply.with = heard;
     const [before] = one.outbox.state().acts;
 
-    await one.outbox.askAgain(before?.id ?? "");
+    await one.outbox.askAgain(before?.id ?? "", { reason: "catching_up" });
 
-    expect(one.outbox.state().acts[0]).toMatchObject({ id: before?.id, state: "heard" });
+    expect(one.outbox.state().acts[0]).toMatchObject({ id: before?.id, state: "heard", body: { kind: "demoulded", reason: "catching_up" } });
+    expect(one.sent).toEqual(["a", "a", "b"]);
   });
 });
 

@@ -41,8 +41,8 @@ export interface Outbox {
   signIn(username: string | null): Promise<void>;
   /** Try again now: signal came back, or a person asks. Never shortens a wait the server asked for. */
   wake(): Promise<void>;
-  /** Ask again for a parked act, as it was typed. */
-  askAgain(id: string): Promise<void>;
+  /** Ask again for a parked act, as it was typed but for what is added; those parked with it go along. */
+  askAgain(id: string, added?: JsonObject): Promise<void>;
   /** Let a parked act go, and those parked with it that cannot stand without it. */
   letGo(id: string): Promise<void>;
   /** Forget heard acts that every snapshot now shows. */
@@ -207,9 +207,12 @@ export function createOutbox(around: Surroundings): Outbox {
       if (eager.length > 0) await save(eager.map((act) => ({ ...act, waitUntil: 0 })));
       await drain();
     },
-    async askAgain(id) {
-      const parked = state.acts.filter((act) => act.id === id && act.state === "parked");
-      await save(parked.map((act) => ({ ...act, state: "waiting", problem: null, tries: 0, waitUntil: 0 })));
+    async askAgain(id, added = {}) {
+      const parked = state.acts.filter((act) => act.state === "parked");
+      const first = parked.find((act) => act.id === id);
+      if (!first) return;
+      const again = withDependents({ ...first, body: { ...first.body, ...added } }, parked);
+      await save(again.map((act) => ({ ...act, state: "waiting", problem: null, tries: 0, waitUntil: 0 })));
       await drain();
     },
     async letGo(id) {

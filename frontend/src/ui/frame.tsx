@@ -2,6 +2,7 @@
 import type { ComponentChildren } from "preact";
 import css from "./frame.module.css";
 import { Natch } from "./natch";
+import type { NatchKind } from "./natch";
 
 export function Frame({ children }: { children: ComponentChildren }) {
   return <div class={css.frame}>{children}</div>;
@@ -22,11 +23,11 @@ export function Initials({ initials }: { initials: string }) {
 }
 
 /** One line under the title: what is kept here, how old this is. A state, not a fault. */
-export function StateLine({ count, children }: { count?: number | undefined; children: ComponentChildren }) {
+export function StateLine({ count, natch = "kept", children }: { count?: number | undefined; natch?: NatchKind; children: ComponentChildren }) {
   return (
     <p class={css.line} role="status">
       <span>{count ?? ""}</span>
-      <Natch kind={count === undefined ? "none" : "kept"} />
+      <Natch kind={count === undefined ? "none" : natch} />
       <span>{children}</span>
     </p>
   );

@@ -57,6 +57,7 @@ const WHY = { no_signal: "no signal", no_studio: "the studio does not answer", n
 function PhoneLine({ heardAt }: { heardAt: Date | null }) {
   const zone = useZone();
   const now = useNow();
+  const path = usePath();
   const { me, isSignedOut } = useSession();
   const { acts, halt, isSending } = useOutboxState();
   const mine = acts.filter((act) => act.username === me.username);
@@ -73,7 +74,7 @@ function PhoneLine({ heardAt }: { heardAt: Date | null }) {
     const why = isSending ? "sending" : WHY[halt ?? "none"];
     return <StateLine count={waiting}><b>kept on this phone</b> · {why}</StateLine>;
   }
-  if (notTaken > 0) return <StateLine count={notTaken}><a href="/not-taken">not taken</a></StateLine>;
+  if (notTaken > 0 && path !== "/not-taken") return <StateLine count={notTaken} natch="refused"><a href="/not-taken">not taken</a></StateLine>;
   return age ? <StateLine>{age}</StateLine> : null;
 }
 

@@ -1,5 +1,5 @@
 /** The first screen: what wants a hand now, and the hand to answer with. */
-import { useEffect } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import type { BenchAnswer } from "../../api/shapes";
 import { clock, titleTime } from "../../domain/clock";
 import { basis } from "../../domain/format";
@@ -36,11 +36,9 @@ function Ready({ snapshot, heardAt }: { snapshot: BenchAnswer; heardAt: Date | n
   const bench = useBench(snapshot);
   const zone = useZone();
   const now = useNow();
-  const { view, chosen } = bench;
+  const { view } = bench;
   useKeys(bench);
-  useEffect(() => {
-    document.querySelector("[data-chosen]")?.scrollIntoView({ block: "nearest" });
-  }, [chosen?.key]);
+  useFollow(bench);
 
   const reckonedAt = snapshot.forecast_at === null ? null : new Date(snapshot.forecast_at);
   const isOld = reckonedAt !== null && now.getTime() - reckonedAt.getTime() > OLD_MS;
@@ -59,6 +57,16 @@ function Ready({ snapshot, heardAt }: { snapshot: BenchAnswer; heardAt: Date | n
       {view.readyForBisque.length > 0 && <Block name="Ready for bisque" count={view.readyForBisque.length}>{lines(view.readyForBisque)}</Block>}
     </Screen>
   );
+}
+
+/** Keep the chosen row of the first block in sight as the hand goes down it; never scroll an Undo away, nor at the start. */
+function useFollow({ view, chosen }: Bench): void {
+  const isFollowing = useRef(false);
+  const isInHand = chosen !== null && view.lookNow.some((line) => line.key === chosen.key);
+  useEffect(() => {
+    if (isFollowing.current && isInHand) document.querySelector("[data-chosen]")?.scrollIntoView({ block: "nearest" });
+    isFollowing.current = true;
+  }, [chosen?.key, isInHand]);
 }
 
 /** Empty is news too: a hollow, one sentence, and what could be pressed. */

@@ -11,7 +11,10 @@ export function useKeys(bench: Bench): void {
       const at = lines.findIndex((line) => line.key === bench.chosen?.key);
       const step = event.key === "ArrowDown" ? 1 : event.key === "ArrowUp" ? -1 : 0;
       const next = lines[at + step];
-      if (step !== 0 && next) bench.choose(next);
+      if (step !== 0 && next) {
+        bench.choose(next);
+        requestAnimationFrame(() => document.querySelector("[data-chosen]")?.scrollIntoView({ block: "nearest" }));
+      }
       else if (event.key.toLowerCase() === "o") bench.answer("demoulded");
       else if (event.key.toLowerCase() === "n") bench.answer("not_yet");
       else return;

@@ -8,7 +8,7 @@ import { useNow } from "../common/use-now";
 import { useNotTaken } from "./use-not-taken";
 
 export function NotTakenScreen() {
-  const { first, count, askAgain, letGo } = useNotTaken();
+  const { first, count, isOutOfOrder, askAgain, letGo } = useNotTaken();
   const zone = useZone();
   const now = useNow();
   if (!first) {
@@ -20,7 +20,7 @@ export function NotTakenScreen() {
   }
   const tray = (
     <Tray isStack>
-      <MainAct onPress={askAgain}>Ask again</MainAct>
+      <MainAct onPress={askAgain}>{isOutOfOrder ? "It did happen" : "Ask again"}</MainAct>
       <Act onPress={letGo}>Let it go</Act>
       <Act href="/bench">Later</Act>
     </Tray>

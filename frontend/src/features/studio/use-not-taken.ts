@@ -5,6 +5,8 @@ import { useSession } from "../common/session";
 export interface NotTaken {
   first: KeptAct | null;
   count: number;
+  /** True when the studio thinks steps are missing: it takes the act if told that steps went unwritten. */
+  isOutOfOrder: boolean;
   askAgain: () => void;
   letGo: () => void;
 }
@@ -14,10 +16,12 @@ export function useNotTaken(): NotTaken {
   const { outbox } = useSession().phone;
   const parked = useKeptActs().filter((act) => act.state === "parked");
   const first = parked[0] ?? null;
+  const isOutOfOrder = first?.problem?.type.endsWith("/stage-out-of-order") ?? false;
   return {
     first,
     count: parked.length,
-    askAgain: () => { if (first) void outbox.askAgain(first.id); },
+    isOutOfOrder,
+    askAgain: () => { if (first) void outbox.askAgain(first.id, isOutOfOrder ? { reason: "catching_up" } : {}); },
     letGo: () => { if (first) void outbox.letGo(first.id); },
   };
 }
