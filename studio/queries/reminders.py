@@ -30,7 +30,7 @@ def to_tell(at: datetime) -> "QuerySet[Reminder]":
     is_awake = Q(state=State.SNOOZED, snoozed_until__lte=at)
     return Reminder.objects.filter(
         Q(state=State.DUE, due_at__lte=at) | is_awake, person__left_at=None
-    ).select_related("person", "studio__settings")
+    ).select_related("person__studio__settings")
 
 
 def as_due(reminder: Reminder) -> Due:
