@@ -43,6 +43,18 @@ class TestSay:
         assert answer.json()["errors"][0]["pointer"] == "#/buddy_id"
 
 
+class TestList:
+    def test_takes_as_many_queries_for_many(self, owner, maker, django_assert_max_num_queries):
+        for day in range(10, 16):
+            days = {"from_date": f"2026-12-{day}", "until_date": f"2026-12-{day}"}
+            sent(maker[1], PATH, {**days, "buddy_id": str(owner[0].pk)})
+
+        with django_assert_max_num_queries(4):
+            rows = owner[1].get(PATH).json()["results"]
+
+        assert [row["from_date"] for row in rows] == [f"2026-12-{day}" for day in range(15, 9, -1)]
+
+
 class TestCallOff:
     def test_works(self, maker):
         away = sent(maker[1], PATH, WEEK).json()["id"]

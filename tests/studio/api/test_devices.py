@@ -95,6 +95,15 @@ class TestList:
         assert len(maker[1].get(PATH).json()["results"]) == 1
         assert len(owner[1].get(PATH).json()["results"]) == 2
 
+    def test_takes_as_many_queries_for_many(self, owner, maker, django_assert_max_num_queries):
+        for _ in range(9):
+            factories.device(maker[0])
+
+        with django_assert_max_num_queries(4):
+            rows = owner[1].get(PATH).json()["results"]
+
+        assert len(rows) == 9
+
     def test_hides_the_clockwork(self, studio, owner):
         assert owner[1].get(PATH).json()["results"] == []
 

@@ -51,6 +51,17 @@ class TestMake:
         assert sent(maker[1], PATH, {"roles": ["owner"]}).status_code == 403
 
 
+class TestList:
+    def test_takes_as_many_queries_for_many(self, owner, django_assert_max_num_queries):
+        for _ in range(5):
+            sent(owner[1], PATH, {"roles": ["maker"]})
+
+        with django_assert_max_num_queries(4):
+            rows = owner[1].get(PATH).json()["results"]
+
+        assert [row["state"] for row in rows] == ["open"] * 5
+
+
 class TestLink:
     def test_tells_where_it_leads(self, invitation):
         told = APIClient().get(link(invitation)).json()

@@ -106,6 +106,17 @@ class TestUse:
         assert answer["WWW-Authenticate"] == "Token"
 
 
+class TestList:
+    def test_takes_as_many_queries_for_many(self, maker, django_assert_max_num_queries):
+        keys = [made(maker[1], "see_studio").json()["key"] for _ in range(5)]
+
+        with django_assert_max_num_queries(4):
+            answer = maker[1].get(PATH)
+
+        assert len(answer.json()["results"]) == 5
+        assert not any(key in answer.content.decode() for key in keys)
+
+
 class TestRevoke:
     def test_works_for_maker_and_owner(self, owner, maker):
         answers = [made(maker[1], "see_studio") for _ in range(2)]

@@ -20,7 +20,7 @@ class TestRepeat:
 
         again = sent(maker[1], PATH, act)
 
-        assert (again.status_code, again.content) == (first.status_code, first.content)
+        assert (again.status_code, again.json()) == (first.status_code, first.json())
         assert "Idempotent-Replay" not in first
         assert again["Idempotent-Replay"] == "true"
         assert Away.objects.count() == 1
