@@ -16,8 +16,9 @@ from studio.api.views import Given, StudioView
 from studio.models import Act
 from studio.permissions import P
 
+from .design_shapes import DesignMadeOut, DesignOut, MasterOut
 from .given import DesignChangeIn, DesignIn, MasterEventIn, MasterIn
-from .shapes import CautionOut, DesignMadeOut, DesignOut, MasterOut
+from .shapes import CautionOut
 
 
 class DesignList(StudioView):

@@ -4,7 +4,7 @@ from typing import Any
 
 from rest_framework import serializers
 
-from moulds.models import Booking, Casting, DesignPart, Inspection, MouldPart, Pressing
+from moulds.models import Booking, Casting, Inspection, MouldPart, Pressing
 from studio.api.envelopes import ActOut
 
 Shape = serializers.Serializer[Any]
@@ -224,57 +224,6 @@ class InspectionRowOut(serializers.ModelSerializer[Inspection]):
     class Meta:
         model = Inspection
         fields = ("id", "mould_part_id", "happened_at", "finding")
-
-
-class DesignPartOut(serializers.ModelSerializer[DesignPart]):
-    class Meta:
-        model = DesignPart
-        fields = (
-            "id",
-            "role",
-            "count",
-            "order",
-            "is_required",
-            "shape",
-            "method",
-            "thickest_mm",
-            "thinnest_mm",
-            "footprint_x_mm",
-            "footprint_y_mm",
-            "height_mm",
-            "clay_g",
-        )
-
-
-class DesignOut(Shape):
-    """A design with its parts."""
-
-    id = serializers.UUIDField()
-    name = serializers.CharField()
-    noun = serializers.CharField()
-    series = serializers.CharField()
-    body_id = serializers.UUIDField(allow_null=True)
-    uses_moulds = serializers.BooleanField()
-    footprint_x_mm = serializers.FloatField(allow_null=True)
-    footprint_y_mm = serializers.FloatField(allow_null=True)
-    height_mm = serializers.FloatField(allow_null=True)
-    revision = serializers.IntegerField()
-    parts = DesignPartOut(many=True)
-
-
-class DesignMadeOut(DesignOut):
-    """A design, and walls above the studio's limit."""
-
-    journal_seq = serializers.IntegerField()
-    warnings = CautionOut(many=True)
-
-
-class MasterOut(Shape):
-    id = serializers.UUIDField()
-    label = serializers.CharField()  # type: ignore[assignment]
-    design_id = serializers.UUIDField()
-    part_id = serializers.UUIDField(allow_null=True)
-    is_ready = serializers.BooleanField()
 
 
 class QuantileTimesOut(Shape):
