@@ -14,6 +14,12 @@ from pathlib import Path
 
 from studio.project.steps import CannotGoOn, StepFailed, Steps, sentence
 
+# Where Debian, macOS and Fedora keep what they trust.
+CERTIFICATES = (
+    "/etc/ssl/certs/ca-certificates.crt",
+    "/etc/ssl/cert.pem",
+    "/etc/pki/tls/certs/ca-bundle.crt",
+)
 NOT_SOURCES = {"node_modules", "dist", "coverage"}
 
 
@@ -25,13 +31,23 @@ class Node:
     npm: tuple[str, ...]
 
     def environment(self) -> dict[str, str]:
-        """Return variables under which npm's scripts find this very Node."""
+        """Return variables under which npm's scripts find this very Node.
+
+        It trusts the system's certificates beside its own list: a proxy may have one of its own.
+        """
         return {
+            **({"NODE_EXTRA_CA_CERTS": bundle} if (bundle := certificates()) else {}),
             "PATH": f"{self.program.parent}{os.pathsep}{os.environ.get('PATH', os.defpath)}",
             "npm_config_update_notifier": "false",
             "npm_config_audit": "false",
             "npm_config_fund": "false",
         }
+
+
+def certificates() -> str | None:
+    """Return the file of certificates that this system trusts."""
+    named = os.environ.get("NODE_EXTRA_CA_CERTS")
+    return named or next((file for file in CERTIFICATES if Path(file).is_file()), None)
 
 
 def is_new_enough(version: str) -> bool:

@@ -12,7 +12,7 @@ from studio.project import environment
 from studio.project.bootstrap import ROOT
 
 # Variables of the system and of a tool, which their own papers explain.
-NOT_OURS = {"PATH", "UV_SYSTEM_CERTS"}
+NOT_OURS = {"PATH", "UV_SYSTEM_CERTS", "NODE_EXTRA_CA_CERTS"}
 
 
 class TestDatabase:
