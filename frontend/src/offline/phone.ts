@@ -49,6 +49,8 @@ export async function openPhone(): Promise<Phone> {
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "visible") void outbox.wake();
   });
+  // Else a phone short of space may throw away what was kept, without asking.
+  if ("storage" in navigator) void navigator.storage.persist().catch(() => false);
   await outbox.reload();
   return { db, outbox };
 }

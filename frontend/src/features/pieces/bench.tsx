@@ -47,6 +47,7 @@ function Ready({ snapshot, heardAt }: { snapshot: BenchAnswer; heardAt: Date | n
   const waiting = view.lookNow.filter((line) => line.said === null).length;
   return (
     <Screen title={TITLE} when={titleTime(now, zone)} heardAt={heardAt} tray={<BenchTray bench={bench} />}>
+      <p class="unseen" role="status">{bench.lastSaid && wordsOf(bench.lastSaid, now, zone).spoken}</p>
       <Block name="Look now" count={waiting} note={view.lookNow.length > 0 ? note : undefined}>{lines(view.lookNow)}</Block>
       {view.lookNow.length === 0 && <Nothing bench={bench} />}
       <Block name="Later today" count={view.laterToday.length}>{lines(view.laterToday)}</Block>

@@ -7,7 +7,7 @@ import { useScreen } from "../common/use-screen";
 import type { Screen } from "../common/use-screen";
 import { chosenOf, nextKey, placeOf } from "./bench-choice";
 import { overlay, withRecents } from "./bench-overlay";
-import type { BenchView, JoinLine, Line, PieceLine, Said } from "./bench-overlay";
+import type { BenchView, JoinLine, Line, PieceLine, Recent, Said } from "./bench-overlay";
 import { FAULTS, SAID_WORDS } from "./bench-words";
 import type { Fault } from "./bench-words";
 import { useDeadTime, useRecents } from "./use-answered";
@@ -18,6 +18,8 @@ export interface Bench {
   isDead: boolean;
   /** Lines whose answer can still be undone with one tap. */
   recentKeys: ReadonlySet<string>;
+  /** The newest answer, for who listens. */
+  lastSaid: Line | null;
   choose: (line: Line) => void;
   answer: (verb: "demoulded" | "not_yet" | "stuck", fault?: Fault) => void;
   join: () => void;
@@ -95,7 +97,13 @@ export function useBench(snapshot: BenchAnswer): Bench {
     view, chosen, isDead, answer, join, undo,
     choose: (line) => { choose(line.key); },
     recentKeys: new Set(recents.map((recent) => recent.line.key)),
+    lastSaid: lastSaidOf(recents),
   };
+}
+
+function lastSaidOf(recents: readonly Recent[]): Line | null {
+  const last = recents.at(-1);
+  return last ? { ...last.line, said: last.said } : null;
 }
 
 /**

@@ -25,6 +25,7 @@ export function MoreScreen() {
   const size = SIZES.find((option) => TEXTS[option.value] === look.text)?.value ?? "100";
   return (
     <Screen title="More" isSeam={false}>
+      {!isSecureContext && <p>No padlock: this phone opens Natch only with a signal. What you enter is kept all the same.</p>}
       <Choice legend="Light where you stand" name="theme" options={THEMES} chosen={look.theme} onChoose={(theme) => { set({ theme }); }} />
       <Choice legend="Main act nearest to" name="hand" options={HANDS} chosen={look.hand} onChoose={(hand) => { set({ hand }); }} />
       <Choice legend="Size of text" name="text" options={SIZES} chosen={size} onChoose={(chosen) => { set({ text: TEXTS[chosen] }); }} />

@@ -16,7 +16,8 @@ export function useNotTaken(): NotTaken {
   const { outbox } = useSession().phone;
   const parked = useKeptActs().filter((act) => act.state === "parked");
   const first = parked[0] ?? null;
-  const isOutOfOrder = first?.problem?.type.endsWith("/stage-out-of-order") ?? false;
+  // Only a stage may be told as catching up; other acts have nothing to skip.
+  const isOutOfOrder = first !== null && first.path.endsWith("/stage-events/") && (first.problem?.type.endsWith("/stage-out-of-order") ?? false);
   return {
     first,
     count: parked.length,

@@ -1,0 +1,131 @@
+// @vitest-environment happy-dom
+import { QueryClient, QueryClientProvider } from "@tanstack/preact-query";
+import { IDBFactory } from "fake-indexeddb";
+import { render } from "preact";
+import { LocationProvider } from "preact-iso";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import type { Me, Membership } from "../../api/shapes";
+import { openDb } from "../../offline/db";
+import { createOutbox } from "../../offline/outbox";
+import { actStore } from "../../offline/store";
+import { SessionContext } from "../common/session";
+import { BenchScreen } from "./bench";
+import { benchAnswer } from "./bench-sample";
+
+const membership: Membership = {
+  studio: { id: "s", slug: "barn", name: "Barn", zone: "Europe/London" },
+  member: {
+    id: "nell", first_name: "Nell", initials: "NQ", roles: ["maker"], grants: [], units: { length: "mm", mass: "g", temperature: "c" },
+    left_handed: false, theme: "phone", text: 100,
+  },
+};
+const me: Me = { username: "nell", memberships: [membership] };
+const sleep = (wait_ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, wait_ms));
+
+async function drawn(): Promise<{ root: HTMLElement; bodies: () => Record<string, unknown>[] }> {
+  const db = await openDb();
+  const outbox = createOutbox({
+    store: actStore(db), post: () => Promise.resolve(null), now: () => Date.now(), random: () => 1, later: () => undefined, tell: () => undefined,
+  });
+  const reading = new QueryClient({ defaultOptions: { queries: { staleTime: Infinity, retry: false } } });
+  reading.setQueryData(["barn", "bench/"], benchAnswer());
+  const root = document.body.appendChild(document.createElement("div"));
+  const session = {
+    phone: { db, outbox }, me, membership, deviceId: "d", places: [{ word: "Bench", href: "/bench" }], isSignedOut: false,
+    enter: () => Promise.resolve(), signOut: () => Promise.resolve(),
+  };
+  render(
+    <LocationProvider>
+      <SessionContext.Provider value={session}>
+        <QueryClientProvider client={reading}><BenchScreen /></QueryClientProvider>
+      </SessionContext.Provider>
+    </LocationProvider>,
+    root,
+  );
+  await sleep(50);
+  return { root, bodies: () => outbox.state().acts.map((act) => ({ verb: act.verb, ...act.body })) };
+}
+
+function button(root: HTMLElement, name: string): HTMLButtonElement {
+  const found = root.querySelector<HTMLButtonElement>(`button[aria-label^="${name}"]`);
+  if (!found) throw new Error(`No button ${name} among: ${[...root.querySelectorAll("button")].map((one) => one.getAttribute("aria-label") ?? one.textContent).join(" | ")}`);
+  return found;
+}
+
+const tray = (root: HTMLElement): string => root.querySelector("section[aria-label^='What to do']")?.getAttribute("aria-label") ?? "";
+
+beforeEach(() => {
+  globalThis.indexedDB = new IDBFactory();
+  Element.prototype.scrollIntoView = () => undefined;
+  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
+});
+
+afterEach(() => {
+  document.body.replaceChildren();
+  vi.unstubAllGlobals();
+});
+
+describe("the tray", () => {
+  it("serves the first row, and after an answer the next", async () => {
+    const { root, bodies } = await drawn();
+    expect(tray(root)).toBe("What to do with T26");
+
+    button(root, "T26 out").click();
+    await sleep(50);
+
+    expect(tray(root)).toBe("What to do with J08");
+    expect(bodies()).toMatchObject([{ verb: "demoulded", kind: "demoulded", based_on: 100 }]);
+  });
+
+  it("takes nothing for 600 ms, so that a bounce cannot answer for the next piece", async () => {
+    const { root, bodies } = await drawn();
+
+    button(root, "T26 out").click();
+    await sleep(50);
+    button(root, "J08 out").click();
+    await sleep(50);
+    expect(bodies()).toHaveLength(1);
+
+    await sleep(600);
+    button(root, "J08 not yet").click();
+    await sleep(50);
+    expect(bodies()).toMatchObject([{ verb: "demoulded" }, { verb: "not_yet" }]);
+  });
+
+  it("asks what holds a stuck piece, and keeps the answer", async () => {
+    const { root, bodies } = await drawn();
+
+    button(root, "T26 stuck").click();
+    await sleep(20);
+    button(root, "T26 stuck: Wet mould").click();
+    await sleep(50);
+
+    expect(bodies()).toMatchObject([{ kind: "stuck", stuck_how: "wet_mould" }]);
+  });
+});
+
+describe("an answered row", () => {
+  it("says when, that it is kept here, and can be undone by a second act", async () => {
+    const { root, bodies } = await drawn();
+    button(root, "T26 out").click();
+    await sleep(50);
+    expect(root.querySelector("ul")?.textContent).toMatch(/Out \d\d:\d\dkept here · M02 free/);
+
+    button(root, "Undo: T26").click();
+    await sleep(50);
+
+    const [out, undo] = bodies();
+    expect(undo).toMatchObject({ verb: "retracted", corrects: out?.["id"] });
+    expect(tray(root)).toBe("What to do with T26");
+  });
+});
+
+describe("the line under the title", () => {
+  it("counts what is kept, as a state and not a fault", async () => {
+    const { root } = await drawn();
+    button(root, "T26 out").click();
+    await sleep(50);
+
+    expect(root.querySelector("p[role=status]")?.textContent).toContain("1kept on this phone");
+  });
+});
