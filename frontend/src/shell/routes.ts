@@ -11,6 +11,7 @@ export interface ScreenRoute {
 
 export const ROUTES: readonly ScreenRoute[] = [
   { path: "/bench", place: "Bench", screen: lazy(async () => (await import("../features/pieces/bench")).BenchScreen) },
+  { path: "/pieces/:id", screen: lazy(async () => (await import("../features/pieces/piece")).PieceScreen) },
   { path: "/not-taken", screen: lazy(async () => (await import("../features/studio/not-taken")).NotTakenScreen) },
   { path: "/more", screen: lazy(async () => (await import("../features/studio/more")).MoreScreen) },
   { path: "/person", screen: lazy(async () => (await import("../features/studio/person")).PersonScreen) },

@@ -1,0 +1,107 @@
+/** The acts on one piece: where each is posted, what it carries, and what it is called afterwards. */
+import type { CoverState, Feel, PartWhole, PieceAnswer, Spot } from "../../api/shapes-pieces";
+import { mass } from "../../domain/format";
+import type { Units } from "../../domain/format";
+import { quantity } from "../../domain/typed";
+import type { JsonObject } from "../../offline/kept-act";
+import type { ScreenAct } from "../common/use-outbox";
+import { feelWords } from "./drying-words";
+import { COVERS } from "./stage";
+
+export type Draft = Omit<ScreenAct, "basedOn" | "words"> & { said: string };
+
+export const CATCHING_UP = "catching_up";
+
+export function weighing(pieceId: string, typed: string, units: Units): Draft {
+  const value = quantity(typed, units.mass, "g");
+  const said = typeof value === "number" ? mass(value, units) : value;
+  return { path: `pieces/${pieceId}/weighings/`, fields: { mass_g: value }, verb: "weighed", about: { piece_id: pieceId }, said: `Weighed ${said}` };
+}
+
+export function cover(pieceId: string, state: CoverState): Draft {
+  const word = COVERS.find((one) => one.value === state)?.words ?? state;
+  const said = state === "open" ? "Uncovered" : state === "loose" ? "Covered loosely" : word;
+  return { path: `pieces/${pieceId}/covers/`, fields: { state }, verb: "covered", about: { piece_id: pieceId, state }, said };
+}
+
+export function check(pieceId: string, feel: Feel, part: PartWhole | null): Draft {
+  const fields: JsonObject = part ? { feel, part_id: part.id } : { feel };
+  const about = { piece_id: pieceId, feel };
+  return { path: `pieces/${pieceId}/checks/`, fields, verb: "checked", about, said: `${part ? `${part.role} feels` : "Feels"} ${feelWords(feel).toLowerCase()}` };
+}
+
+export function move(pieceId: string, place: { id: string; name: string }): Draft {
+  const about = { piece_id: pieceId, place_id: place.id, place_name: place.name };
+  return { path: `pieces/${pieceId}/moves/`, fields: { place_id: place.id }, verb: "moved", about, said: `To ${place.name}` };
+}
+
+const PART_SAID = { demoulded: "out", not_yet: "not yet", stuck: "stuck" } as const;
+
+export function partEvent(pieceId: string, part: PartWhole, kind: keyof typeof PART_SAID): Draft {
+  const about = { piece_id: pieceId, part_id: part.id };
+  return { path: `parts/${part.id}/events/`, fields: { kind }, verb: kind, about, said: `${part.role} ${PART_SAID[kind]}` };
+}
+
+export interface Visit {
+  reason?: string;
+  grade?: "first" | "second";
+}
+
+/** `joined` has a verb of its own, since the bench knows it by that. */
+export function visit(pieceId: string, spot: Spot & { act?: string }, { reason, grade }: Visit = {}): Draft {
+  const fields: JsonObject = { stage: spot.stage, state: spot.state, ...(reason ? { reason } : {}), ...(grade ? { grade } : {}) };
+  const about = { piece_id: pieceId, stage: spot.stage, state: spot.state, state_words: spot.words };
+  const second = grade === "second" ? ", second" : "";
+  const said = spot.state === "bone_dry" ? "Called dry" : `${(spot.act ?? spot.words).charAt(0).toUpperCase()}${(spot.act ?? spot.words).slice(1)}${second}`;
+  return { path: `pieces/${pieceId}/stage-events/`, fields, verb: spot.state === "joined" ? "joined" : "stage_set", about, said };
+}
+
+export const ENDS = [
+  { value: "scrapped", words: "Scrapped" },
+  { value: "missing", words: "Missing" },
+  { value: "let_go", words: "Let go" },
+] as const;
+
+export const CAUSES = ["cracked", "warped", "broken", "stuck in mould", "burst", "glaze fault", "colour fault", "too small"] as const;
+
+export interface Loss {
+  state: (typeof ENDS)[number]["value"];
+  cause: string;
+  partId: string | null;
+  isGuess: boolean;
+  reclaim: "none" | "plain" | "mixed" | null;
+}
+
+export function loss(pieceId: string, { state, cause, partId, isGuess, reclaim }: Loss): Draft {
+  const words = ENDS.find((end) => end.value === state)?.words ?? state;
+  const fields: JsonObject = {
+    stage: "lost", state, cause, cause_is_guess: isGuess, ...(partId ? { part_id: partId } : {}), ...(reclaim ? { reclaim } : {}),
+  };
+  const about = { piece_id: pieceId, stage: "lost", state, state_words: words.toLowerCase() };
+  return { path: `pieces/${pieceId}/stage-events/`, fields, verb: "scrapped", about, said: cause ? `${words}: ${cause}` : words };
+}
+
+export const BACK_REASONS = ["damp on the shelf", "wetted again", "stripped and washed", "second glaze firing", "not fired through", "entered wrongly"] as const;
+
+/** What this person may do to the piece; the server decides, this only spares them a no. */
+export interface May {
+  move: boolean;
+  check: boolean;
+  cover: boolean;
+  advance: boolean;
+  scrap: boolean;
+  isHelper: boolean;
+}
+
+export function mayDo({ piece }: PieceAnswer, grants: readonly string[], roles: readonly string[]): May {
+  const isOwn = piece.mine || roles.includes("owner");
+  const own = (grant: string): boolean => isOwn && grants.includes(grant);
+  return {
+    move: grants.includes("move_place"),
+    check: own("check_own"),
+    cover: own("cover_own"),
+    advance: own("advance_own") || grants.includes("advance_any"),
+    scrap: own("scrap_own"),
+    isHelper: !grants.includes("scrap_own"),
+  };
+}

@@ -1,0 +1,83 @@
+/** A piece as this phone knows it: what the studio last said, with what was done here since laid over it. */
+import type { CoverState, PieceAnswer } from "../../api/shapes-pieces";
+import { unseenBy } from "../../offline/kept-act";
+import type { KeptAct } from "../../offline/kept-act";
+import { COVERS } from "./stage";
+
+export interface KeptTelling {
+  id: string;
+  words: string;
+  at: Date;
+  isKept: boolean;
+}
+
+export interface PieceView {
+  answer: PieceAnswer;
+  /** Newest first, as the story is. */
+  kept: KeptTelling[];
+}
+
+function happenedAt(act: KeptAct): string {
+  const at = act.body["happened_at"];
+  return typeof at === "string" ? at : act.made_at;
+}
+
+function withPiece(answer: PieceAnswer, change: Partial<PieceAnswer["piece"]>): PieceAnswer {
+  return { ...answer, piece: { ...answer.piece, ...change } };
+}
+
+function withPart(answer: PieceAnswer, id: string | undefined, state: "out" | "joined"): PieceAnswer {
+  return { ...answer, parts: answer.parts.map((part) => (part.id === id ? { ...part, state } : part)) };
+}
+
+function isCover(state: string | undefined): state is CoverState {
+  return COVERS.some((cover) => cover.value === state);
+}
+
+function covered(answer: PieceAnswer, act: KeptAct): PieceAnswer {
+  const state = act.about["state"];
+  if (!isCover(state)) return answer;
+  const words = COVERS.find((cover) => cover.value === state)?.drying ?? "";
+  const isDrying = answer.piece.state === "drying";
+  return withPiece(answer, { cover: state, stage: "drying", state: "drying", state_words: words, since_at: isDrying ? answer.piece.since_at : happenedAt(act) });
+}
+
+/** All living parts out: the piece is out of its moulds too. */
+function outOfMoulds(answer: PieceAnswer, act: KeptAct): PieceAnswer {
+  const isIn = answer.parts.some((part) => part.state === "in_mould" || part.state === "to_press");
+  if (isIn || answer.piece.state !== "in_mould") return answer;
+  return withPiece(answer, { stage: "assembly", state: "out", state_words: "out", since_at: happenedAt(act) });
+}
+
+function after(answer: PieceAnswer, act: KeptAct): PieceAnswer {
+  const { about } = act;
+  switch (act.verb) {
+    case "demoulded":
+      return outOfMoulds(withPart(answer, about["part_id"], "out"), act);
+    case "joined":
+      return withPiece(
+        { ...answer, parts: answer.parts.map((part) => (part.state === "out" ? { ...part, state: "joined" } : part)) },
+        { stage: "assembly", state: "joined", state_words: "joined", since_at: happenedAt(act) },
+      );
+    case "stage_set":
+    case "scrapped":
+      return withPiece(answer, { stage: about["stage"] ?? "", state: about["state"] ?? "", state_words: about["state_words"] ?? "", since_at: happenedAt(act) });
+    case "covered":
+      return covered(answer, act);
+    case "moved":
+      return withPiece(answer, { place: { id: about["place_id"] ?? "", name: about["place_name"] ?? "" } });
+    default:
+      return answer;
+  }
+}
+
+const isAbout = (act: KeptAct, pieceId: string): boolean => act.about["piece_id"] === pieceId || (act.about["piece_ids"] ?? "").split(" ").includes(pieceId);
+
+export function pieceView(snapshot: PieceAnswer, acts: readonly KeptAct[]): PieceView {
+  const told = new Set(snapshot.story.map((telling) => telling.id));
+  const mine = unseenBy(snapshot.journal_seq, acts).filter((act) => isAbout(act, snapshot.piece.id) || told.has(act.about["corrects"] ?? ""));
+  const takenBack = new Set(mine.filter((act) => act.verb === "retracted").map((act) => act.about["corrects"]));
+  const story = snapshot.story.map((telling) => (takenBack.has(telling.id) ? { ...telling, is_taken_back: true } : telling));
+  const kept = mine.map((act) => ({ id: act.id, words: act.words, at: new Date(happenedAt(act)), isKept: act.state === "waiting" }));
+  return { answer: { ...mine.reduce(after, snapshot), story }, kept: kept.reverse() };
+}

@@ -1,0 +1,148 @@
+/** What is asked in place of the screen: something else, where to, how far on, back with a reason, lost with a cause. */
+import { useState } from "preact/hooks";
+import { clock } from "../../domain/clock";
+import { instantOf } from "../../domain/wall";
+import { Act, Choice, Field, MainAct } from "../../ui/act";
+import { Tray } from "../../ui/frame";
+import { Screen } from "../common/screen";
+import { useZone } from "../common/session";
+import { BACK_REASONS, CATCHING_UP, CAUSES, ENDS, loss, move, visit } from "./piece-acts";
+import type { Loss } from "./piece-acts";
+import css from "./piece.module.css";
+import { PlaceChoice } from "./place-choice";
+import { furtherOn, isPastHelper } from "./stage";
+import type { Piece, Sheet } from "./use-piece";
+
+const HOME = "/racks";
+
+export function PieceSheet({ piece }: { piece: Piece }) {
+  const { mark } = piece.view.answer.piece;
+  const [title, body] = sheetOf(piece);
+  return (
+    <Screen title={mark} when={title} within={HOME} isSeam={false} tray={<Tray><Act onPress={() => { piece.open("none"); piece.backdate(null); }}>Not now</Act></Tray>}>
+      {body}
+    </Screen>
+  );
+}
+
+function sheetOf(piece: Piece): [string, preact.JSX.Element] {
+  const { id, place } = piece.view.answer.piece;
+  switch (piece.sheet) {
+    case "move":
+      return ["where to?", <PlaceChoice key="move" hereId={place?.id ?? null} onChoose={(to) => { piece.keep(move(id, to)); }} />];
+    case "on":
+      return ["further on", <FurtherOn key="on" piece={piece} />];
+    case "back":
+      return ["back, with a reason", <BackMove key="back" piece={piece} />];
+    case "end":
+      return ["lost", <End key="end" piece={piece} />];
+    default:
+      return ["something else", <More key="more" piece={piece} />];
+  }
+}
+
+function More({ piece }: { piece: Piece }) {
+  const zone = useZone();
+  const { may, view: { answer } } = piece;
+  const [typed, type] = useState("");
+  const [wrong, setWrong] = useState<string | null>(null);
+  const setWhen = (text: string): void => {
+    type(text);
+    const at = instantOf(text, zone);
+    const isAhead = at !== null && at.getTime() > Date.now();
+    setWrong(isAhead ? "That has not come yet." : null);
+    piece.backdate(isAhead ? null : at);
+  };
+  const open = (sheet: Sheet) => (): void => { piece.open(sheet); };
+  const isAlive = answer.piece.stage !== "lost";
+  return (
+    <>
+      <div class={css.stack}>
+        <Act onPress={open("move")} isDisabled={!may.move}>Move…</Act>
+        {isAlive && <Act onPress={open("touch")} isDisabled={!may.check}>Check by touch…</Act>}
+        {isAlive && <Act onPress={open("weigh")} isDisabled={!may.check}>Weigh…</Act>}
+        {isAlive && <Act onPress={open("cover")} isDisabled={!may.cover}>Cover…</Act>}
+        {isAlive && <Act onPress={open("on")} isDisabled={!may.advance}>It is further on…</Act>}
+        {answer.backs.length > 0 && <Act onPress={open("back")} isDisabled={!may.advance}>It went back…</Act>}
+      </div>
+      <Field
+        label={piece.happenedAt ? `Happened at ${clock(piece.happenedAt, zone)}, written now` : "When, if it was not just now"}
+        type="datetime-local" name="happened_at" value={typed} onType={setWhen} wrong={wrong}
+      />
+      <div class={css.far}><Act onPress={open("end")} isDisabled={!may.scrap}>Scrap, missing, let go…</Act></div>
+    </>
+  );
+}
+
+/** What happened while nobody wrote it down: any later stage, said to be catching up where the server knows no such step. */
+function FurtherOn({ piece }: { piece: Piece }) {
+  const { answer } = piece.view;
+  const spots = furtherOn(answer.piece.state).filter((spot) => !(piece.may.isHelper && isPastHelper(spot)));
+  const isNext = (state: string): boolean => answer.nexts.some((next) => next.state === state);
+  if (spots.length === 0) return <p>Nothing lies further on from {answer.piece.state_words}.</p>;
+  return (
+    <>
+      <p>{answer.piece.mark} is {answer.piece.state_words}. Where is it really? What is passed over is written as caught up with.</p>
+      <div class={css.stack}>
+        {spots.map((spot) => (
+          <Act key={spot.state} onPress={() => { piece.keep(visit(answer.piece.id, spot, isNext(spot.state) ? {} : { reason: CATCHING_UP })); }}>{spot.act}</Act>
+        ))}
+      </div>
+    </>
+  );
+}
+
+function BackMove({ piece }: { piece: Piece }) {
+  const { backs, piece: { id, mark, state_words } } = piece.view.answer;
+  const [state, choose] = useState<string | null>(backs[0]?.state ?? null);
+  const [reason, say] = useState("");
+  const spot = backs.find((one) => one.state === state);
+  const reasons = BACK_REASONS.map((words) => ({ value: words, words }));
+  return (
+    <>
+      <p>{mark} is {state_words}. Its firings and days stay counted.</p>
+      <Choice legend="Back to" name="back" options={backs.map((one) => ({ value: one.state, words: one.words }))} chosen={state} onChoose={choose} />
+      <Choice legend="Because" name="reason" options={reasons} chosen={BACK_REASONS.find((words) => words === reason) ?? null} onChoose={say} />
+      <Field label="or in your own words" name="own_reason" value={reason} onType={say} />
+      <MainAct isDisabled={!spot || !reason.trim()} onPress={() => { if (spot) piece.keep(visit(id, spot, { reason: reason.trim() })); }}>
+        Back to {spot?.words ?? "…"}
+      </MainAct>
+    </>
+  );
+}
+
+const RECLAIMS = [{ value: "none", words: "No clay back" }, { value: "plain", words: "Plain clay" }, { value: "mixed", words: "Mixed colours" }] as const;
+
+/** The second step of an ending: how, why, which part; nothing here is the main act. */
+function End({ piece }: { piece: Piece }) {
+  const { parts, piece: { id, mark, stage } } = piece.view.answer;
+  const [ending, change] = useState<Loss>({ state: "scrapped", cause: "", partId: null, isGuess: false, reclaim: null });
+  const set = (part: Partial<Loss>): void => { change({ ...ending, ...part }); };
+  const isScrap = ending.state === "scrapped";
+  const isUnfired = ["pressing", "assembly", "drying"].includes(stage);
+  const causes = CAUSES.map((words) => ({ value: words, words }));
+  const words = ENDS.find((end) => end.value === ending.state)?.words ?? "";
+  return (
+    <>
+      <Choice legend={`${mark} is`} name="end" options={ENDS} chosen={ending.state} onChoose={(state) => { set({ state }); }} />
+      {isScrap && <Choice legend="Because it is" name="cause" options={causes} chosen={CAUSES.find((one) => one === ending.cause) ?? null} onChoose={(cause) => { set({ cause }); }} />}
+      {isScrap && <Field label="or in your own words" name="own_cause" value={ending.cause} onType={(cause) => { set({ cause }); }} />}
+      {isScrap && parts.length > 1 && (
+        <Choice legend="Which part" name="part" options={parts.map((part) => ({ value: part.id, words: part.role }))} chosen={ending.partId} onChoose={(partId) => { set({ partId }); }} />
+      )}
+      {isScrap && isUnfired && <Choice legend="Its clay" name="reclaim" options={RECLAIMS} chosen={ending.reclaim} onChoose={(reclaim) => { set({ reclaim }); }} />}
+      {isScrap && (
+        <label class={css.check}>
+          <input type="checkbox" checked={ending.isGuess} onChange={(event) => { set({ isGuess: event.currentTarget.checked }); }} />
+          The cause is a guess
+        </label>
+      )}
+      <div class={css.far}>
+        <Act isDisabled={isScrap && !ending.cause.trim()} onPress={() => { piece.keep(loss(id, { ...ending, cause: isScrap ? ending.cause.trim() : "" })); }}>
+          {mark}: {words.toLowerCase()}
+        </Act>
+        {isScrap && !ending.cause.trim() && <p>Say why first; it tells how many to press next time.</p>}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,103 @@
+/** One piece: where it stands, what is coming, its parts, what to mind, and its story. */
+import type { PieceAnswer } from "../../api/shapes-pieces";
+import { upperFirst } from "../../domain/format";
+import { Act } from "../../ui/act";
+import { StageMark } from "../../ui/marks";
+import { Block, Fact } from "../../ui/seam";
+import { Standing } from "../../ui/standing";
+import { Failed, Waiting } from "../common/failed";
+import { SaidLine } from "../common/said-line";
+import { Screen } from "../common/screen";
+import { useSession, useZone } from "../common/session";
+import { useNow } from "../common/use-now";
+import { DryingCurve, DryingSentence } from "./drying-curve";
+import { evidenceFacts } from "./drying-words";
+import { PieceSheet } from "./piece-sheets";
+import css from "./piece.module.css";
+import { PieceStory } from "./piece-story";
+import { PieceTray } from "./piece-tray";
+import { coming, partWords, standing, titleNote } from "./piece-words";
+import { markOf } from "./stage";
+import { usePiece, usePieceScreen } from "./use-piece";
+import type { Piece } from "./use-piece";
+
+const HOME = "/racks";
+
+export function PieceScreen({ id = "" }: { id?: string }) {
+  const screen = usePieceScreen(id);
+  switch (screen.state) {
+    case "loading":
+      return <Waiting title="Piece" within={HOME} isSlow={screen.isSlow} />;
+    case "failed":
+      return <Failed title="Piece" within={HOME} failure={screen.failure} again={screen.again} />;
+    case "ready":
+      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
+  }
+}
+
+function Ready({ snapshot, heardAt }: { snapshot: PieceAnswer; heardAt: Date | null }) {
+  const zone = useZone();
+  const now = useNow();
+  const piece = usePiece(snapshot);
+  const { view: { answer, kept }, drying, saying } = piece;
+  const { mark, state, cover, clash_id } = answer.piece;
+  if (!["none", "weigh", "cover", "touch", "grade"].includes(piece.sheet)) return <PieceSheet piece={piece} />;
+  const { verdict, evidence } = standing(answer, drying, { now, zone });
+  return (
+    <Screen title={mark} when={titleNote(answer)} within={HOME} heardAt={heardAt} tray={<PieceTray piece={piece} />}>
+      <SaidLine mark={mark} saying={saying} />
+      <Standing drawing={<StageMark name={markOf(state, cover)} />} verdict={verdict} evidence={evidence} />
+      {clash_id !== null && (
+        <Fact label="" natch="two" value="Two stories"><a href={`/clashes/${clash_id}`} class={css.way}>Say which stands</a></Fact>
+      )}
+      <Coming piece={piece} now={now} zone={zone} />
+      <Parts piece={piece} now={now} zone={zone} />
+      <div class={css.more}><Act onPress={() => { piece.open("more"); }}>Something else…</Act></div>
+      <PieceStory answer={answer} kept={kept} now={now} />
+    </Screen>
+  );
+}
+
+function Coming({ piece: { view: { answer }, drying }, now, zone }: { piece: Piece; now: Date; zone: string }) {
+  const { units } = useSession().membership.member;
+  const next = coming(answer, drying, { now, zone });
+  const isDrying = answer.piece.state === "drying" && drying !== null;
+  const facts = isDrying ? evidenceFacts(drying.evidence, units, now, zone) : [];
+  return (
+    <div class={css.coming}>
+      {isDrying && <DryingCurve drying={drying} now={now} />}
+      <div>
+        {next && <Fact label={next.label} natch="next" value={next.value} note={next.note} />}
+        {facts.map((fact) => <Fact key={fact.label} {...fact} />)}
+        {answer.waits_for && <Fact label="waits for" value={upperFirst(answer.waits_for)} />}
+        {answer.warnings.map((warning) => <Fact key={warning.code} label="mind" natch="hand" value={warning.detail} />)}
+        {answer.cautions.map((caution) => <Fact key={caution.code} label="care" note={caution.detail} />)}
+      </div>
+      {isDrying && <DryingSentence drying={drying} now={now} />}
+    </div>
+  );
+}
+
+function Parts({ piece: { view: { answer } }, now, zone }: { piece: Piece; now: Date; zone: string }) {
+  const { parts, piece, stands_with } = answer;
+  return (
+    <Block name={parts.length === 1 ? "Part" : "Parts"} count={parts.length}>
+      {parts.map((part) => {
+        const { key, role, words, mould, setId } = partWords(part, { now, zone });
+        return (
+          <li key={key}>
+            <Fact label={role} value={words} note={setId ? undefined : mould}>
+              {setId && <a class={css.way} href={`/moulds/${setId}`}>{mould}</a>}
+            </Fact>
+          </li>
+        );
+      })}
+      {piece.missing_roles.map((role) => <li key={role}><Fact label={role} natch="next" value="To press" /></li>)}
+      {stands_with?.map((other) => (
+        <li key={other.id}>
+          <Fact label={other.noun} value={upperFirst(other.state_words)}><a class={css.way} href={`/pieces/${other.id}`}>{other.mark}, stands with it</a></Fact>
+        </li>
+      ))}
+    </Block>
+  );
+}
