@@ -137,7 +137,7 @@ def _call(
         "short": path.replace(STUDIO, "S/"),
         "method": method.upper(),
         "says": operation.get("description", ""),
-        "queries": [{"name": each["name"], **_kind(each["schema"])} for each in queries],
+        "queries": [{**_kind(each["schema"]), **_said(each)} for each in queries],
         "takes": _fields(operation.get("requestBody", {}), shapes),
         "answers": _answers(operation["responses"], shapes),
     }
@@ -152,13 +152,25 @@ def _answers(responses: Mapping[str, Any], shapes: Mapping[str, Any]) -> list[di
 
 
 def _fields(body: Mapping[str, Any], shapes: Mapping[str, Any]) -> list[dict[str, Any]]:
+    """Return the fields of a body; where it may be one of several shapes, those of all."""
     content = body.get("content", {}).get("application/json", {}).get("schema", {})
-    shape = shapes.get(content.get("$ref", "").rpartition("/")[2], content)
-    needed = set(shape.get("required", ()))
-    return [
-        {"name": name, "is_needed": name in needed, **_kind(field)}
-        for name, field in shape.get("properties", {}).items()
-    ]
+    found: dict[str, dict[str, Any]] = {}
+    for choice in content.get("oneOf", [content]):
+        shape = shapes.get(choice.get("$ref", "").rpartition("/")[2], choice)
+        if "oneOf" in shape:
+            found |= {row["name"]: row for row in _fields(_body(shape), shapes)}
+        needed = set(shape.get("required", ()))
+        for name, field in shape.get("properties", {}).items():
+            found[name] = {"name": name, "is_needed": name in needed, **_kind(field)}
+    return list(found.values())
+
+
+def _body(shape: Mapping[str, Any]) -> dict[str, Any]:
+    return {"content": {"application/json": {"schema": shape}}}
+
+
+def _said(parameter: Mapping[str, Any]) -> dict[str, str]:
+    return {"name": parameter["name"], "says": parameter.get("description", "")}
 
 
 def _kind(field: Mapping[str, Any]) -> dict[str, str]:
