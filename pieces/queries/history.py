@@ -1,0 +1,105 @@
+"""The story of a piece for people: from the journal only, what was taken back struck through."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Any
+from uuid import UUID
+
+from django.db.models import QuerySet
+
+from moulds.models import MouldSet
+from pieces.domain.history_words import tell
+from pieces.domain.story import Story
+from pieces.models import Part, Piece
+from studio.models import JournalEntry, Place
+from studio.queries.journal import is_late, story_of
+
+from .story import stories
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """One act about a piece, in words."""
+
+    entry: JournalEntry
+    words: str
+    note: str | None
+    is_late: bool
+    taken_back_by: JournalEntry | None
+    is_also_said: bool
+    is_held: bool
+
+
+def acts_of(piece: Piece) -> "QuerySet[JournalEntry]":
+    """Return the acts about a piece, newest first."""
+    return story_of(piece.studio, piece.pk)
+
+
+def told(
+    piece: Piece, entries: Sequence[JournalEntry], *, story: Story | None = None
+) -> list[Told]:
+    """Return the acts in words. Five queries, nine more where the story is not given."""
+    name = Names(entries)
+    story = story or stories([piece])[piece.pk]
+    beside, held = {said.act for said in story.also_said}, set(story.held)
+    back = corrections(entries)
+    return [
+        Told(
+            entry=entry,
+            words=name.words(entry, piece.pk),
+            note=next((note.text for note in entry.notes.all() if note.text), None),
+            is_late=is_late(entry),
+            taken_back_by=back.get(entry.pk),
+            is_also_said=entry.pk in beside,
+            is_held=entry.pk in held,
+        )
+        for entry in entries
+    ]
+
+
+def corrections(entries: Iterable[JournalEntry]) -> dict[UUID, JournalEntry]:
+    """Return who took which act back. One query."""
+    rows = JournalEntry.objects.filter(corrects__in=[entry.pk for entry in entries])
+    return {row.corrects: row for row in rows.select_related("member") if row.corrects}
+
+
+class Names:
+    """The names of what entries tell of by id: places, parts, mould sets. Three queries."""
+
+    def __init__(self, entries: Iterable[JournalEntry]) -> None:
+        ids = {found for entry in entries for found in _ids(entry.facts)}
+        self.known = {
+            str(pk): text
+            for rows in (
+                Place.objects.filter(pk__in=ids).values_list("pk", "name"),
+                Part.objects.filter(pk__in=ids).values_list("pk", "role"),
+                MouldSet.objects.filter(pk__in=ids).values_list("pk", "label"),
+            )
+            for pk, text in rows
+        }
+
+    def words(self, entry: JournalEntry, piece_id: UUID) -> str:
+        """Return what the entry tells of the piece."""
+        return tell(entry.verb, entry.facts, piece=str(piece_id), name=self._name)
+
+    def _name(self, value: Any) -> str:
+        return self.known.get(str(value), "?")
+
+
+def _ids(facts: Any) -> set[UUID]:
+    match facts:
+        case dict():
+            return {found for value in facts.values() for found in _ids(value)}
+        case list():
+            return {found for value in facts for found in _ids(value)}
+        case str() if len(facts) == len(str(UUID(int=0))):
+            return _uuid(facts)
+        case _:
+            return set()
+
+
+def _uuid(text: str) -> set[UUID]:
+    try:
+        return {UUID(text)}
+    except ValueError:
+        return set()
