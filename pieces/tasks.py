@@ -15,7 +15,7 @@ from studio.models import Studio
 logger = logging.getLogger("natch.pieces")
 
 
-@shared_task(queue="work")
+@shared_task
 def refresh_forecasts(*, studio_id: str, **_: object) -> None:
     """Reckon what is out of date in one studio."""
     studio = Studio.objects.filter(pk=UUID(studio_id)).first()
@@ -23,21 +23,21 @@ def refresh_forecasts(*, studio_id: str, **_: object) -> None:
         forecasts.refresh(studio=studio, at=timezone.now())
 
 
-@shared_task(queue="work")
+@shared_task
 def refresh_all_forecasts(**_: object) -> None:
     """Sweep: every studio, each in transactions of its own."""
     for studio in Studio.objects.all():
         forecasts.refresh(studio=studio, at=timezone.now())
 
 
-@shared_task(queue="quick")
+@shared_task
 def move_on_waiting_pieces(**_: object) -> None:
     """Sweep: pieces that waited for a master or a mould which is there now."""
     for studio in Studio.objects.all():
         planning.become_possible(studio=studio, at=timezone.now())
 
 
-@shared_task(queue="quick")
+@shared_task
 def set_reminders(**_: object) -> None:
     """Sweep: what the windows ask of people."""
     for studio in Studio.objects.all():

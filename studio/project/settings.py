@@ -143,7 +143,10 @@ CELERY_BROKER_TRANSPORT_OPTIONS: dict[str, Any] = (
     }
 )
 CELERY_BROKER_CONNECTION_RETRY_ON_STARTUP = True
-CELERY_TASK_DEFAULT_QUEUE = "quick"  # long sums say `queue="work"` in their decorator
+CELERY_TASK_DEFAULT_QUEUE = "quick"
+# Long sums go to the worker that does nothing else, so that no reminder waits for them. By name,
+# as Celery gives up the `queue` of a task's own decorator.
+CELERY_TASK_ROUTES = {"pieces.tasks.refresh_*": {"queue": "work"}}
 CELERY_TASK_CREATE_MISSING_QUEUES = True
 CELERY_TASK_ACKS_LATE = True
 CELERY_TASK_REJECT_ON_WORKER_LOST = True
