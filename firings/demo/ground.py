@@ -120,4 +120,5 @@ def _open(teller: Teller, at: datetime) -> None:
         for day, opens, closes in tables.OPENING
     ]
     held = studio_settings.locked(teller.studio)
+    held = studio_settings.change(act=teller.act("odile", at), held=held, changes=tables.TARIFF)
     studio_settings.open_at(act=teller.act("odile", at), held=held, weekly=weekly, closed_days=None)

@@ -153,6 +153,7 @@ class History:
             design=self.bench.designs[self.row.design],
             mark=self.row.mark,
             maker=self.teller.members.get(self.row.maker),
+            is_nobodys=not self.row.maker,
         )
         who = "odile" if self.who == "nessa" else self.who
         self.teller.then(at, lambda: planning.plan(act=self.teller.act(who, at), pieces=[given]))
@@ -220,8 +221,7 @@ class History:
             back = self.teller.clock.at(WENT_BACK[load.name])
             self._visit(back, came_from, load=load, place=self.teller.place("Rack A1"))
         elif load.unloaded and not (self.row.mark == "B04" and load.is_bisque):
-            unloaded = self.teller.clock.at(load.unloaded) + timedelta(minutes=10)
-            self._visit(unloaded, fired, load=load, place=self._fired_to(load))
+            self._visit(self._on_its_shelf(load), fired, load=load, place=self._fired_to(load))
 
     def _queue_glazing(self, load: LoadRow, loaded: datetime) -> None:
         again = any(
@@ -230,6 +230,13 @@ class History:
         )
         glazed = loaded - timedelta(hours=25)
         self._visit(glazed, GLAZED, reason="second_glaze_firing" if again else "")
+
+    def _on_its_shelf(self, load: LoadRow) -> datetime:
+        """Return when it came out: as the table says of its last load, else soon after opening."""
+        is_last = load is self.row.begun_loads[-1]
+        if is_last and self.row.stage in ("bisqued", "glaze fired"):
+            return self.teller.clock.at(self.row.since)
+        return self.teller.clock.at(load.unloaded) + timedelta(minutes=10)
 
     def _fired_to(self, load: LoadRow) -> Place | None:
         return self.place if load is self.row.begun_loads[-1] else self.teller.place("Rack C1")

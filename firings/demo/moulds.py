@@ -99,6 +99,9 @@ def _queue_weighings(teller: Teller, row: MouldRow, casting: Casting) -> None:
     weights = [(row.dry_at, row.dry_g, True)]
     if row.now_g is not None:
         weights.append((row.now_at, row.now_g, False))
+        labels, again_at = tables.WEIGHED_AGAIN
+        if row.label in labels:
+            weights.append((again_at, row.now_g, False))
     for wall, mass_g, is_dry in weights:
         at = teller.clock.at(wall)
 

@@ -29,7 +29,13 @@ class PersonRow(NamedTuple):
 
 PEOPLE: Final = (
     PersonRow("odile", "Odile Farrant", "OF", ("owner",), choices=(("is_left_handed", True),)),
-    PersonRow("bram", "Bram Tolley", "BT", ("maker",), choices=(("length_unit", "in"),)),
+    PersonRow(
+        "bram",
+        "Bram Tolley",
+        "BT",
+        ("maker",),
+        choices=(("length_unit", "in"), ("text_percent", 200)),
+    ),
     PersonRow("jun", "Jun Haskett", "JH", ("maker",)),
     PersonRow("nessa", "Nessa Quill", "NQ", ("helper",), helps=("odile",)),
     PersonRow(
@@ -40,6 +46,9 @@ PEOPLE: Final = (
         choices=(("temperature_unit", "f"),),
     ),
 )
+
+# Minor units of the currency a litre, by the bounding box of the dry piece.
+TARIFF: Final = {"bisque_fee_minor_per_l": 180, "glaze_fee_minor_per_l": 260}
 
 
 class PlaceRow(NamedTuple):
@@ -244,6 +253,9 @@ MOULDS: Final = (
     MouldRow("M14", "inkstand with two pots", "foot", TWO, 1, "", 18, "Shelf P2",
              610, "2026-10-14 08:15", 655, "2026-10-31 08:20"),
 )  # fmt: skip
+
+# Moulds with clay in them, put on the scale once more in the morning: they weigh what they did.
+WEIGHED_AGAIN: Final = (("M01", "M02", "M03", "M05", "M06"), "2026-10-31 08:25")
 
 # Slab blocks by piece; the rest is not known.
 SLABS: Final = {"S03": "BK-15", "S04": "BK-15", "S05": "BK-15", "I02": "BK-15", "T26": "BK-16"}
