@@ -40,6 +40,9 @@ class JournalEntryOut(serializers.ModelSerializer[JournalEntry]):
     is_late = serializers.SerializerMethodField(
         help_text="Written so long after it happened that both times are worth showing."
     )
+    corrected_by = serializers.UUIDField(
+        allow_null=True, help_text="The act that took this one back or put it right."
+    )
     subjects = JournalSubjectOut(many=True)
     notes = JournalNoteOut(many=True)
 
@@ -56,6 +59,7 @@ class JournalEntryOut(serializers.ModelSerializer[JournalEntry]):
             "is_late",
             "clock_offset_s",
             "corrects",
+            "corrected_by",
             "facts",
             "as_typed",
             "subjects",
@@ -91,7 +95,9 @@ class JournalList(StudioView):
     def _page(
         self, rows: "QuerySet[JournalEntry]", request: Request, fields: tuple[str, ...]
     ) -> Response:
-        rows = rows.prefetch_related(Prefetch("subjects"), Prefetch("notes"))
+        rows = journal.with_corrections(rows).prefetch_related(
+            Prefetch("subjects"), Prefetch("notes")
+        )
         return keyset(rows, request, fields=fields).answer(JournalEntryOut)
 
 

@@ -3,7 +3,7 @@
 from datetime import timedelta
 from uuid import UUID
 
-from django.db.models import QuerySet
+from django.db.models import OuterRef, QuerySet, Subquery
 
 from studio.models import JournalEntry, JournalHead, Studio
 
@@ -31,6 +31,12 @@ def heard_after(studio: Studio, seq: int) -> "QuerySet[JournalEntry]":
     return JournalEntry.objects.filter(studio=studio, seq__gt=seq).select_related(
         "member", "device"
     )
+
+
+def with_corrections(entries: "QuerySet[JournalEntry]") -> "QuerySet[JournalEntry]":
+    """Add to each act, as `corrected_by`, the act that took it back or put it right."""
+    later = JournalEntry.objects.filter(corrects=OuterRef("pk")).values("pk")[:1]
+    return entries.annotate(corrected_by=Subquery(later))
 
 
 def is_late(entry: JournalEntry) -> bool:

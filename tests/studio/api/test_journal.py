@@ -34,6 +34,20 @@ class TestJournalList:
         assert [entry["is_late"] for entry in story] == [False, True]
         assert story[1]["happened_at"] < story[1]["written_at"]
 
+    def test_names_the_act_that_took_one_back(self, maker):
+        jar = uuid4()
+        slip = factories.entry(maker[0], subjects=[("piece", jar)])
+        undo = factories.entry(
+            maker[0], verb="took_back", corrects=slip.pk, subjects=[("piece", jar)]
+        )
+
+        story = maker[1].get(JOURNAL, {"subject": str(jar)}).json()["results"]
+
+        assert {entry["id"]: entry["corrected_by"] for entry in story} == {
+            str(slip.pk): str(undo.pk),
+            str(undo.pk): None,
+        }
+
     def test_gives_what_was_heard_after_a_number_in_order(self, maker):
         for _ in range(3):
             factories.entry(maker[0])
