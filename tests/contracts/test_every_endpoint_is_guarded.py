@@ -86,10 +86,10 @@ def each(found):
     return pytest.mark.parametrize("endpoint", found, ids=str)
 
 
-def test_there_are_endpoints_of_every_app():
+def test_endpoints_are_found_in_every_app_that_has_some():
     apps = {endpoint.view.__module__.partition(".")[0] for endpoint in EVERY}
 
-    assert apps >= {"studio", "moulds", "pieces", "firings"}
+    assert apps >= {"studio", "moulds", "pieces"}
 
 
 @each(OF_STUDIOS)

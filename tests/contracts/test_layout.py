@@ -100,8 +100,10 @@ class TestTest:
         _, *folders, name = path.relative_to(ROOT).parts
         source = ROOT.joinpath(*folders, name.removeprefix("test_"))
 
-        # A package inside a layer may be tested by topic.
-        is_topic = len(folders) > 2 and ROOT.joinpath(*folders).is_dir()
+        # A layer, or a package inside it, may be tested by topic too.
+        layer = ".".join(folders)
+        tree = ast.parse(path.read_text(encoding="utf-8"))
+        is_topic = any(name.startswith(layer) for node in ast.walk(tree) for name in imports(node))
         assert source.exists() or source.with_suffix("").is_dir() or is_topic
 
 
