@@ -65,7 +65,8 @@ class Sky:
     def __init__(self, studio: Studio, from_at: datetime, until_at: datetime) -> None:
         self.places = {place.pk: place for place in Place.objects.filter(studio=studio)}
         readings = ClimateReading.objects.filter(studio=studio)
-        self.samples = _by_place(readings, from_at - LOOK_BACK, until_at)
+        found = _by_place(readings, from_at - LOOK_BACK, until_at)
+        self.samples = {place_id: _not_freezing(rows) for place_id, rows in found.items()}
         self.settings = StudioSettings.objects.get(studio=studio)
 
     def over(self, place_id: UUID | None) -> Air:
@@ -112,7 +113,7 @@ class Sky:
         own_name = around[0].name if around else "the place"
         return Air(
             place_id=place_id or UUID(int=0),
-            samples=_not_freezing(self.samples[found.pk]) if found else (),
+            samples=self.samples[found.pk] if found else (),
             source=source,
             source_place_id=found.pk if found else None,
             source_name=found.name if found else "",
