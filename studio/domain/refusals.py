@@ -1,7 +1,7 @@
 """How the rules say no.
 
 A `Refusal` means that the world said no: it has a code and a title of its own, a detail that tells
-this case, and facts that a screen can use. The interface alone knows which answer each kind becomes.
+this case, and facts that a screen can use. Only the interface knows which answer each kind becomes.
 """
 
 
