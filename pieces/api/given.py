@@ -61,7 +61,7 @@ class PressedPartIn(Shape):
     """A part that came of it; `replaces_id` is the part of the same piece that it stands for."""
 
     id = serializers.UUIDField()
-    role = serializers.CharField(max_length=24, required=False, default="")
+    role = serializers.CharField(max_length=24, required=False, allow_blank=True, default="")
     replaces_id = serializers.UUIDField(required=False, allow_null=True, default=None)
     piece = PressedPieceIn()
 
