@@ -40,8 +40,7 @@ export async function refresh(phone: Phone, holder: Holder): Promise<Holder | nu
 
 export async function signIn(phone: Phone, username: string, password: string): Promise<Holder> {
   setDevice(null);
-  await ask({ method: "POST", path: `${API}/session/`, body: { username, password } });
-  const me = await get<Me>(`${API}/me/`);
+  const me = await ask<Me>({ method: "POST", path: `${API}/session/`, body: { username, password } });
   const before = await readHolder(phone.db);
   return enter(phone, me, before?.me.username === me.username ? before.slug : null);
 }
@@ -68,7 +67,7 @@ export class NoStudio extends Error {
 }
 
 async function register(phone: Phone, username: string, { studio, member }: Membership): Promise<string> {
-  const body = { name: `${member.first_name}’s phone` };
+  const body = { name: `${member.first_name}’s phone`, happened_at: new Date().toISOString(), based_on: 0 };
   const path = studioPath(studio.slug, "devices/");
   const known = await deviceIdOf(phone.db, studio.slug, username);
   const ids = known ? [known, uuid7()] : [uuid7()];

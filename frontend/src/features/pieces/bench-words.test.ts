@@ -69,6 +69,18 @@ describe("a drying piece", () => {
     expect(piece(dryingRow("J06", { ready_at: ready }))).toMatchObject({ verdict: "Mon 2 to Wed 4 Nov", evidence: "likely dry · Bench 1" });
   });
 
+  it("whose end is out of sight says how it dries, and since when", () => {
+    const words = piece(dryingRow("I01", { ready_at: { p10: null, p50: null, p90: null, p_never: 1 }, piece: { ...row("I01").piece, state_words: "drying, loosely covered" } }));
+
+    expect(words).toMatchObject({ verdict: "Drying, loosely covered", evidence: "26 h · Bench 1", natch: "guess" });
+  });
+
+  it("with only a beginning says from when", () => {
+    const ready = { p10: "2026-11-02T10:00Z", p50: null, p90: null, p_never: 0.3 };
+
+    expect(piece(dryingRow("I01", { ready_at: ready })).verdict).toBe("From Mon 2 Nov");
+  });
+
   it("is never called dry by reckoning alone", () => {
     expect(piece(dryingRow("J06", { verdict: "worth_a_touch" }))).toMatchObject({ verdict: "Worth a touch", natch: "hand" });
     expect(piece(dryingRow("J06", { verdict: "not_in_this_room" })).verdict).toBe("Not in this room");

@@ -83,6 +83,7 @@ function dryVerdict(row: BenchRow, { now, zone }: When): { natch: NatchKind; ver
       return { natch: "guess", verdict: "Not in this room" };
     default: {
       const { p10, p90 } = row.ready_at ?? { p10: null, p90: null };
+      if (p10 && !p90) return { natch: "next", verdict: upperFirst(fromAbout(new Date(p10), now, zone)) };
       if (p10 && p90) return { natch: "next", verdict: likelyRange(new Date(p10), new Date(p90), now, zone) };
       return { natch: "guess", verdict: row.verdict === "asked" ? "Feel it" : upperFirst(row.piece.state_words) };
     }
@@ -92,8 +93,9 @@ function dryVerdict(row: BenchRow, { now, zone }: When): { natch: NatchKind; ver
 function pieceEvidence(row: BenchRow, { now }: When): string {
   const whose = !row.mine && row.maker?.first_name;
   if (row.part === null || row.mould === null) {
-    const likely = row.verdict === "drying" && row.ready_at?.p90 && "likely dry";
-    return joinFacts(likely || `${row.piece.state_words} ${span(new Date(row.since_at), now)}`, row.place?.name, whose);
+    const gone = span(new Date(row.since_at), now);
+    const dry = row.ready_at?.p10 ? "likely dry" : gone;
+    return joinFacts(row.verdict === "drying" ? dry : `${row.piece.state_words} ${gone}`, row.place?.name, whose);
   }
   const { label, press_since_dry } = row.mould;
   if (row.verdict !== "past" && row.verdict !== "in_window") {
