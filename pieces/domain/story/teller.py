@@ -110,14 +110,12 @@ class Teller:
     def _is_lost(self) -> bool:
         return self.doubt is None and self.lead is not None and self.lead.stage == "lost"
 
-    def _is_agreed(self, first: UUID, second: UUID) -> bool:
+    def _agree(self, first: UUID, second: UUID) -> bool:
         return frozenset((first, second)) in self.agreed
 
     def _note_visit(self, fact: Fact) -> None:
         if self.doubt is None and (not self.visits or self.visits[-1].spot != self.spot):
             self.visits.append(Visited(self.spot, fact.happened_at, fact.act))
-
-    # Stages
 
     def _stage(self, fact: StageFact) -> None:
         if self.birth is fact:
@@ -170,7 +168,7 @@ class Teller:
         if step is Step.BACK and (fact.reason or fact.occasion_id):
             return True
         is_told_so = fact.is_catching_up and not self._is_lost()
-        return is_told_so or self._is_agreed(self.visits[-1].act, fact.act)
+        return is_told_so or self._agree(self.visits[-1].act, fact.act)
 
     def _same_again(self, fact: StageFact) -> None:
         here = self.visits[-1]
@@ -181,7 +179,7 @@ class Teller:
         )
         if not is_elsewhere:
             self._say_beside(fact)
-        elif self._is_agreed(here.act, fact.act):
+        elif self._agree(here.act, fact.act):
             self._come_to(fact)
         else:
             self._clash("two_places", fact, end=fact.spot)
@@ -226,15 +224,13 @@ class Teller:
         if fact.place is not None:
             self._put(fact.place, fact)
 
-    # Parts, covers, places, checks
-
     def _part(self, fact: PartFact) -> None:
         spot = self.spot
         is_fired = stages.rank(spot) >= stages.rank(stages.IN_BISQUE)
         if fact.kind == "replaced" and is_fired and self.doubt is None:
             self._clash("two_stages", fact, end=None)
             return
-        heard = self.clay.tell(fact, is_agreed=self._is_agreed)
+        heard = self.clay.tell(fact, is_agreed=self._agree)
         if heard is Heard.BESIDE and fact.kind == "joined" and self.lead == stages.OUT:
             self.lead = stages.JOINED
         elif heard is Heard.STANDS and fact.kind == "replaced" and spot in STILL_CLAY:
@@ -273,9 +269,7 @@ class Teller:
             self.lead = stages.BONE_DRY
 
     def _put(self, place: UUID, fact: Fact) -> None:
-        self.whereabouts.put(place, fact, spot=self.spot, is_agreed=self._is_agreed)
-
-    # Disagreement
+        self.whereabouts.put(place, fact, spot=self.spot, is_agreed=self._agree)
 
     def _say_beside(self, fact: Fact) -> None:
         self.beside.append(Said(fact.act, fact.happened_at))
