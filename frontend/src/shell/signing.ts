@@ -8,7 +8,7 @@ import { deviceIdOf, dropHolder, readHolder, writeDeviceId, writeHolder } from "
 import type { Holder } from "../offline/holder";
 import { uuid7 } from "../offline/ids";
 import type { Phone } from "../offline/phone";
-import { lookOf, PLAIN, setLook } from "../features/common/look";
+import { lookOf, PLAIN, setLook, textOf } from "../features/common/look";
 import { studioPath } from "../features/common/session";
 
 export function membershipOf(holder: Holder): Membership | null {
@@ -86,7 +86,7 @@ async function register(phone: Phone, username: string, { studio, member }: Memb
 
 function takeLook(username: string, { member }: Membership): void {
   const own = lookOf(username);
-  setLook(own ?? { ...PLAIN, hand: member.left_handed ? "left" : "right", theme: member.theme ?? "phone", text: member.text ?? 100 }, username);
+  setLook(own ?? { ...PLAIN, hand: member.left_handed ? "left" : "right", theme: member.theme, text: textOf(member.text) }, username);
 }
 
 /** Hand the phone on: the session ends, the read cache goes, and kept acts wait for their own person. */

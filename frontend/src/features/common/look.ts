@@ -7,6 +7,13 @@ export interface Look {
   hasBuzz: boolean;
 }
 
+const TEXTS: readonly Look["text"][] = [100, 125, 150, 200];
+
+/** The size nearest to what the studio keeps for the person. */
+export function textOf(percent: number): Look["text"] {
+  return TEXTS.find((size) => size >= percent) ?? 200;
+}
+
 export const PLAIN: Look = { theme: "phone", hand: "right", text: 100, hasBuzz: false };
 const CURRENT = "natch.look";
 

@@ -16,7 +16,7 @@ const membership: Membership = {
   studio: { id: "s", slug: "barn", name: "Barn", zone: "Europe/London" },
   member: {
     id: "nell", first_name: "Nell", initials: "NQ", roles: ["maker"], grants: [], units: { length: "mm", mass: "g", temperature: "c" },
-    left_handed: false, theme: "phone", text: 100,
+    left_handed: false, theme: "phone", text: 100, email: "", full_name: "Nell Quill", has_pin: false, quiet_from: null, quiet_until: null, wants_email: false,
   },
 };
 const me: Me = { username: "nell", memberships: [membership] };

@@ -1,0 +1,8392 @@
+// Generated from the server's OpenAPI by `npm run schema`; never edited.
+export interface paths {
+    "/api/v1/invitations/{token}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Say which studio invites, and as what. */
+        get: operations["invitation_link_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/invitations/{token}/acceptance/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Join the studio, with the account signed in or a new one, and be signed in. */
+        post: operations["invitation_link_accept"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/me/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Say who calls, where they belong and what they may do there. */
+        get: operations["me_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Change how I like to see things, in one studio or in all of mine. */
+        patch: operations["me_change"];
+        trace?: never;
+    };
+    "/api/v1/session/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Sign in; after five wrong passwords for a name from one address, wait. */
+        post: operations["session_begin"];
+        /** @description Sign out. */
+        delete: operations["session_end"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/away/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List who is or was away, last first; what was called off is left out. */
+        get: operations["away_list"];
+        put?: never;
+        /** @description Say that I am away, or for an owner, that somebody else is. */
+        post: operations["away_say"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/away/{away_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** @description Say that the member is not away after all. */
+        delete: operations["away_call_off"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/bench/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description What to look at, join, press and fire now. */
+        get: operations["studios_bench_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/bulk/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Do the same to many by one act: all of them, or none with each refusal named. */
+        post: operations["studios_bulk_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/clashes/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the stories that do not agree, newest first. */
+        get: operations["clashes_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/clashes/{clash_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell both stories side by side. */
+        get: operations["clashes_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/clashes/{clash_id}/answers/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say which story stands; the first answer counts. */
+        post: operations["studios_clashes_answers_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/clay-bodies/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The list of one kind of clay; subclasses say which. */
+        get: operations["clay_bodies_list"];
+        put?: never;
+        /** @description The list of one kind of clay; subclasses say which. */
+        post: operations["studios_clay_bodies_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/clay-bodies/{row_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description One clay; subclasses say of which kind. */
+        get: operations["studios_clay_bodies_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description One clay; subclasses say of which kind. */
+        patch: operations["studios_clay_bodies_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/clay-bodies/{row_id}/test-bars/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The test bars of one body. */
+        get: operations["test_bars_list"];
+        put?: never;
+        /** @description The test bars of one body. */
+        post: operations["studios_clay_bodies_test_bars_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/colour-batches/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The list of one kind of clay; subclasses say which. */
+        get: operations["colour_batches_list"];
+        put?: never;
+        /** @description The list of one kind of clay; subclasses say which. */
+        post: operations["studios_colour_batches_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/colour-batches/{row_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description One clay; subclasses say of which kind. */
+        get: operations["studios_colour_batches_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description One clay; subclasses say of which kind. */
+        patch: operations["studios_colour_batches_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/designs/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the designs with their parts. */
+        get: operations["designs_list"];
+        put?: never;
+        /** @description Make a design; walls above the studio's limit are warned of. */
+        post: operations["studios_designs_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/designs/{design_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description An endpoint under /studios/{slug}/: strangers get 404, members what their role includes. */
+        get: operations["studios_designs_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Change a design; its parts with an `id` are changed, those without are added. */
+        patch: operations["studios_designs_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/devices/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List my devices; for an owner, everybody's. */
+        get: operations["devices_list"];
+        put?: never;
+        /** @description Register this device as mine; an owner may make a shared phone instead. */
+        post: operations["devices_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/devices/{device_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show one device. */
+        get: operations["devices_read"];
+        put?: never;
+        post?: never;
+        /** @description Sign a device off for good: its session ends, its acts stay. */
+        delete: operations["devices_revoke"];
+        options?: never;
+        head?: never;
+        /** @description Name a device anew, or unlock it. */
+        patch: operations["devices_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/invitations/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List invitations, newest first. */
+        get: operations["invitations_list"];
+        put?: never;
+        /** @description Make a link that one person can take once. */
+        post: operations["invitations_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/invitations/{invitation_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** @description Withdraw an invitation that nobody took. */
+        delete: operations["invitations_withdraw"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/journal/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell the story of a thing, newest first, or everything after a number, oldest first. */
+        get: operations["journal_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/masters/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the masters. */
+        get: operations["masters_list"];
+        put?: never;
+        /** @description An endpoint under /studios/{slug}/: strangers get 404, members what their role includes. */
+        post: operations["studios_masters_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/masters/{master_id}/events/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say that a master is ready, or lost. */
+        post: operations["studios_masters_events_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/members/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List who is in the studio now, by first name. */
+        get: operations["members_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/members/{member_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show one person, also one who has left. */
+        get: operations["members_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Give somebody other roles, or other makers to help. */
+        patch: operations["members_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-parts/{part_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description An endpoint under /studios/{slug}/: strangers get 404, members what their role includes. */
+        get: operations["studios_mould_parts_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-parts/{part_id}/events/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what was said of a mould part, the newest first. */
+        get: operations["mould_part_events_list"];
+        put?: never;
+        /** @description Say what happened to a mould part; a chip answers with the presses to look over. */
+        post: operations["studios_mould_parts_events_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the sets with casting, dampness, wear and next booking. */
+        get: operations["mould_sets_list"];
+        put?: never;
+        /** @description Make a set; without `owner_id` it is the writer's, with null the studio's. */
+        post: operations["studios_mould_sets_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/{set_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description What the endpoints about one set share. */
+        get: operations["studios_mould_sets_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description What the endpoints about one set share. */
+        patch: operations["studios_mould_sets_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/{set_id}/bookings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the bookings of a set that run or are to come. */
+        get: operations["mould_bookings_list"];
+        put?: never;
+        /** @description Book a set; where somebody has it then, 409 says who. */
+        post: operations["studios_mould_sets_bookings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/{set_id}/bookings/{booking_id}/endings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Give a booking up. */
+        post: operations["studios_mould_sets_bookings_endings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/{set_id}/castings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the castings of a set, the newest first. */
+        get: operations["castings_list"];
+        put?: never;
+        /** @description Record a pouring; the casting before it is laid aside, its last presses listed. */
+        post: operations["studios_mould_sets_castings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/{set_id}/inspections/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the looks at the detail of a set's mould parts, the newest first. */
+        get: operations["mould_inspections_list"];
+        put?: never;
+        /** @description Say how crisp the detail of a mould part is. */
+        post: operations["studios_mould_sets_inspections_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/{set_id}/pressings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the pressings of a set, newest first. */
+        get: operations["pressings_list"];
+        put?: never;
+        /** @description Press: it wears the mould, and makes the parts and the pieces that are not there yet. */
+        post: operations["studios_mould_sets_pressings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/{set_id}/readiness/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Say whether a set may be pressed, since what, and when it will be dry enough. */
+        get: operations["studios_mould_sets_readiness_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/{set_id}/weighings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the weighings of a set, the newest first. */
+        get: operations["mould_weighings_list"];
+        put?: never;
+        /** @description Weigh the casting in use, without clay; a weight that cannot be is refused (422). */
+        post: operations["studios_mould_sets_weighings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/number-blocks/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Lend this device the next twenty numbers of a series; they are never lent again. */
+        post: operations["number_blocks_lease"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/opening/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show when somebody is usually in; `ETag` is the revision of the settings. */
+        get: operations["opening_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Change the week, the closed days, or both. */
+        patch: operations["opening_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/parts/{part_id}/events/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what happened to a part, newest first. */
+        get: operations["part_events_list"];
+        put?: never;
+        /** @description Say what happened to a part. */
+        post: operations["studios_parts_events_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List pieces by their marks; `q` looks in mark and design. */
+        get: operations["pieces_list"];
+        put?: never;
+        /** @description Plan pieces of one design; each begins where its design is. */
+        post: operations["studios_pieces_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell one piece: where it is, its parts, what it waits for, and what was told last. */
+        get: operations["pieces_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/checks/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List how a piece felt, newest first. */
+        get: operations["touch_checks_list"];
+        put?: never;
+        /** @description Say how a piece, or one part of it, feels. */
+        post: operations["studios_pieces_checks_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/covers/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List how a piece was covered, newest first. */
+        get: operations["covers_list"];
+        put?: never;
+        /** @description Say how a piece is covered. */
+        post: operations["studios_pieces_covers_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/drying/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description How a piece dries, as last reckoned. */
+        get: operations["studios_pieces_drying_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/history/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell the story of a piece from the journal, newest first; nothing is left out of it. */
+        get: operations["pieces_history"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/moves/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List where a piece was put, newest first. */
+        get: operations["moves_list"];
+        put?: never;
+        /** @description Say where a piece was put; anybody may. */
+        post: operations["studios_pieces_moves_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/parts/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the parts of a piece, those that ended too. */
+        get: operations["parts_list"];
+        put?: never;
+        /** @description Say that a part was made without a mould. */
+        post: operations["studios_pieces_parts_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/stage-events/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List where a piece was said to come to, newest first. */
+        get: operations["stage_events_list"];
+        put?: never;
+        /** @description Say that a piece came to a stage, is lost, or was found. */
+        post: operations["studios_pieces_stage_events_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/weighings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the weights of a piece, newest first. */
+        get: operations["piece_weighings_list"];
+        put?: never;
+        /** @description Weigh a piece; a weight that cannot be is refused (422) and can be taken again. */
+        post: operations["studios_pieces_weighings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/places/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List every place; `parent_id` makes the tree. */
+        get: operations["places_list"];
+        put?: never;
+        /** @description An endpoint under /studios/{slug}/: strangers get 404, members what their role includes. */
+        post: operations["studios_places_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/places/{place_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description An endpoint under /studios/{slug}/: strangers get 404, members what their role includes. */
+        get: operations["studios_places_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description An endpoint under /studios/{slug}/: strangers get 404, members what their role includes. */
+        patch: operations["studios_places_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/places/{place_id}/readings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List readings as given, newest first; with `every`, hourly or other even means. */
+        get: operations["readings_list"];
+        put?: never;
+        /** @description Keep readings; odd ones are kept too, with a warning, and left out or asked about. */
+        post: operations["studios_places_readings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/readings/{reading_id}/answers/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say what an odd reading meant; the last answer stands. */
+        post: operations["studios_readings_answers_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/reminders/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List my reminders: those that are due, put off, or done with. */
+        get: operations["reminders_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/reminders/{reminder_id}/answers/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say that it is done, put it off, or let it go. */
+        post: operations["studios_reminders_answers_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/retractions/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Take an act back: it stays in the story, struck through. */
+        post: operations["studios_retractions_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/runs/{run_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description An endpoint under /studios/{slug}/: strangers get 404, members what their role includes. */
+        get: operations["studios_runs_retrieve"];
+        put?: never;
+        post?: never;
+        /** @description An endpoint under /studios/{slug}/: strangers get 404, members what their role includes. */
+        delete: operations["studios_runs_destroy"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/settings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show the studio's limits and habits; `ETag` is their revision. */
+        get: operations["settings_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Change some; with `If-Match`, only where nobody else did meanwhile. */
+        patch: operations["settings_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/slab-blocks/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The list of one kind of clay; subclasses say which. */
+        get: operations["slab_blocks_list"];
+        put?: never;
+        /** @description The list of one kind of clay; subclasses say which. */
+        post: operations["studios_slab_blocks_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/slab-blocks/{row_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description One clay; subclasses say of which kind. */
+        get: operations["studios_slab_blocks_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description One clay; subclasses say of which kind. */
+        patch: operations["studios_slab_blocks_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/test-bars/{row_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description An endpoint under /studios/{slug}/: strangers get 404, members what their role includes. */
+        get: operations["studios_test_bars_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Add the lengths taken after a later stage. */
+        patch: operations["studios_test_bars_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/tokens/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List my tokens; for an owner, everybody's. */
+        get: operations["tokens_list"];
+        put?: never;
+        /** @description Make a token that can do some of what I can; its key is shown this once. */
+        post: operations["tokens_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/tokens/{token_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** @description Revoke a token; what was written with it stays. */
+        delete: operations["tokens_revoke"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        AdviceOut: {
+            code: string;
+            reason: string;
+        };
+        /** @description The mean air of one step; humidity is reckoned from the mean vapour density. */
+        AirStepOut: {
+            /** Format: double */
+            air_c: number;
+            /** Format: date-time */
+            at: string;
+            /** Format: double */
+            humidity_fraction: number;
+            /** Format: double */
+            vapour_kg_m3: number;
+        };
+        AirStepsOut: {
+            every_s: number;
+            results: components["schemas"]["AirStepOut"][];
+        };
+        /** @description Something the act suggests but does not do. */
+        AskedOut: {
+            code: string;
+            detail: string;
+            /** Format: uuid */
+            mould_set_id: string | null;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        AwayInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            buddy_id?: string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date */
+            from_date: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * Format: uuid
+             * @description Me, when left out; others by an owner.
+             */
+            member_id?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * Format: date
+             * @description The last day away.
+             */
+            until_date: string;
+        };
+        /** @description What every answer to an act says. */
+        AwayMadeOut: {
+            away: components["schemas"]["AwayOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+        };
+        AwayOut: {
+            /** Format: uuid */
+            buddy_id: string | null;
+            /** Format: date */
+            from_date: string;
+            /** Format: uuid */
+            id?: string;
+            /** Format: uuid */
+            member_id: string;
+            /** Format: date */
+            until_date: string;
+        };
+        /** @description Some AwayOut rows, and where the next ones are. */
+        AwayOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["AwayOut"][];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        BarInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            bisque_mm?: number | string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            dry_mm?: number | string | null;
+            fired_mm?: number | string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** @description The line as scratched. */
+            wet_mm: number | string;
+        };
+        BarOut: {
+            /** Format: double */
+            bisque_mm?: number | null;
+            /** Format: uuid */
+            readonly body_id: string;
+            /** Format: double */
+            dry_mm?: number | null;
+            /** Format: double */
+            fired_mm?: number | null;
+            /** Format: uuid */
+            id?: string;
+            /** Format: date-time */
+            measured_at: string;
+            readonly shrinkages: {
+                [key: string]: number | null;
+            };
+            /** Format: double */
+            wet_mm: number;
+        };
+        /** @description Some BarOut rows, and where the next ones are. */
+        BarOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["BarOut"][];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        BatchInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            body_id: string;
+            caution?: string;
+            clay_g?: number | string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            label: string;
+            /** Format: date */
+            mixed_on?: string | null;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            stain_g?: number | string | null;
+        };
+        BatchOut: {
+            readonly body_code: string;
+            /** Format: uuid */
+            readonly body_id: string;
+            caution?: string;
+            readonly cautions: string[];
+            /** Format: double */
+            clay_g?: number | null;
+            /** Format: uuid */
+            id?: string;
+            label: string;
+            /** Format: date */
+            mixed_on?: string | null;
+            /** Format: double */
+            stain_g?: number | null;
+        };
+        /** @description Some BatchOut rows, and where the next ones are. */
+        BatchOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["BatchOut"][];
+        };
+        /** @description The first screen in one answer. */
+        BenchOut: {
+            /** Format: date-time */
+            at: string;
+            confidence: components["schemas"]["ConfidenceOut"];
+            drying: components["schemas"]["BenchRowOut"][];
+            /** Format: date-time */
+            forecast_at: string | null;
+            join_today: components["schemas"]["JoinRowOut"][];
+            journal_seq: number;
+            later: components["schemas"]["BenchRowOut"][];
+            later_today: components["schemas"]["BenchRowOut"][];
+            look_now: components["schemas"]["BenchRowOut"][];
+            press_next: components["schemas"]["PressRowOut"][];
+            ready_for_bisque: components["schemas"]["BenchRowOut"][];
+        };
+        BenchRowOut: {
+            /** Format: uuid */
+            clash_id: string | null;
+            confidence: components["schemas"]["ConfidenceOut"];
+            /** Format: date-time */
+            forecast_at: string | null;
+            /** Format: date-time */
+            look_again_at: string | null;
+            maker: components["schemas"]["PersonNamedOut"] | null;
+            mine: boolean;
+            mould: components["schemas"]["MouldNamedOut"] | null;
+            part: components["schemas"]["PartNamedOut"] | null;
+            piece: components["schemas"]["PieceNamedOut"];
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            ready_at: components["schemas"]["QuantilesOut"] | null;
+            reason: string;
+            /** Format: date-time */
+            since_at: string;
+            /**
+             * @description * `past` - past
+             *     * `in_window` - in_window
+             *     * `later` - later
+             *     * `not_today` - not_today
+             *     * `asked` - asked
+             *     * `drying` - drying
+             *     * `worth_a_touch` - worth_a_touch
+             *     * `not_in_this_room` - not_in_this_room
+             *     * `ready` - ready
+             * @enum {string}
+             */
+            verdict: "past" | "in_window" | "later" | "not_today" | "asked" | "drying" | "worth_a_touch" | "not_in_this_room" | "ready";
+            window: components["schemas"]["WindowOut"] | null;
+        };
+        /** @description One mould part; `presses_before` is taken over from earlier notes. */
+        BlockInRequest: {
+            /** Format: uuid */
+            id?: string;
+            name: string;
+            /** @default 0 */
+            presses_before: number;
+            /** Format: uuid */
+            said_by_id?: string | null;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        BodyInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            caution?: string;
+            code: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            dry_shrinkage_fraction?: number | string | null;
+            /**
+             * @description * `red_earthenware` - red_earthenware
+             *     * `white_earthenware` - white_earthenware
+             *     * `grogged_stoneware` - grogged_stoneware
+             *     * `smooth_stoneware` - smooth_stoneware
+             *     * `porcelain` - porcelain
+             *     * `terracotta_crank` - terracotta_crank
+             * @enum {string}
+             */
+            drying_body: "red_earthenware" | "white_earthenware" | "grogged_stoneware" | "smooth_stoneware" | "porcelain" | "terracotta_crank";
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            name: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            top_cone?: string;
+            total_shrinkage_fraction?: number | string | null;
+        };
+        BodyNamedOut: {
+            code: string;
+            /** Format: uuid */
+            id: string;
+            name: string;
+        };
+        BodyOut: {
+            caution?: string;
+            readonly cautions: string[];
+            code: string;
+            /** Format: double */
+            dry_shrinkage_fraction?: number | null;
+            drying_body: string;
+            /** Format: uuid */
+            id?: string;
+            readonly measured: components["schemas"]["MeasuredOut"];
+            name: string;
+            top_cone?: string;
+            /** Format: double */
+            total_shrinkage_fraction?: number | null;
+        };
+        /** @description Some BodyOut rows, and where the next ones are. */
+        BodyOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["BodyOut"][];
+        };
+        /** @description A booking is given up. */
+        BookingEndInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        BookingInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            from_at: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** Format: date-time */
+            until_at: string;
+        };
+        BookingOut: {
+            /** Format: date-time */
+            from_at: string;
+            /** Format: date-time */
+            given_up_at?: string | null;
+            /** Format: uuid */
+            id?: string;
+            member: components["schemas"]["MouldUserOut"];
+            /** Format: uuid */
+            readonly mould_set_id: string;
+            /** Format: date-time */
+            until_at: string;
+        };
+        /** @description Some BookingOut rows, and where the next ones are. */
+        BookingOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["BookingOut"][];
+        };
+        /**
+         * @description The same of many: `ids` are pieces, or parts for the kinds that concern parts.
+         *
+         *     `except_ids` are those of them that it was not done to.
+         */
+        BulkInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** @default  */
+            cause: string;
+            /** @default false */
+            cause_is_guess: boolean;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * @description * `open` - Open
+             *     * `loose` - Loose
+             *     * `tucked` - Tucked
+             *     * `sealed` - Sealed
+             * @enum {string}
+             */
+            cover?: "open" | "loose" | "tucked" | "sealed";
+            except_ids?: string[];
+            /**
+             * @description * `soft` - Soft
+             *     * `leather_hard` - Leather Hard
+             *     * `too_stiff` - Too Stiff
+             *     * `bone_dry` - Bone Dry
+             * @enum {string}
+             */
+            feel?: "soft" | "leather_hard" | "too_stiff" | "bone_dry";
+            /**
+             * @description * `first` - First
+             *     * `second` - Second
+             * @default
+             * @enum {string}
+             */
+            grade: "first" | "second" | "";
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            ids: string[];
+            /**
+             * @description * `cover` - cover
+             *     * `move` - move
+             *     * `check` - check
+             *     * `stage` - stage
+             *     * `lose` - lose
+             *     * `demoulded` - demoulded
+             *     * `not_yet` - not_yet
+             *     * `joined` - joined
+             *     * `cracked` - cracked
+             * @enum {string}
+             */
+            kind: "cover" | "move" | "check" | "stage" | "lose" | "demoulded" | "not_yet" | "joined" | "cracked";
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            place_id?: string | null;
+            /** @default  */
+            reason: string;
+            /**
+             * @description * `none` - None
+             *     * `plain` - Plain
+             *     * `mixed` - Mixed
+             * @default
+             * @enum {string}
+             */
+            reclaim: "none" | "plain" | "mixed" | "";
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `model` - model
+             *     * `mould` - mould
+             *     * `pressing` - pressing
+             *     * `assembly` - assembly
+             *     * `drying` - drying
+             *     * `bisque` - bisque
+             *     * `glaze` - glaze
+             *     * `finished` - finished
+             *     * `delivered` - delivered
+             *     * `lost` - lost
+             * @enum {string}
+             */
+            stage?: "model" | "mould" | "pressing" | "assembly" | "drying" | "bisque" | "glaze" | "finished" | "delivered" | "lost";
+            /**
+             * @description * `wants_model` - wants_model
+             *     * `wants_mould` - wants_mould
+             *     * `to_press` - to_press
+             *     * `in_mould` - in_mould
+             *     * `out` - out
+             *     * `joined` - joined
+             *     * `drying` - drying
+             *     * `bone_dry` - bone_dry
+             *     * `in_bisque` - in_bisque
+             *     * `bisqued` - bisqued
+             *     * `glazed` - glazed
+             *     * `in_glaze` - in_glaze
+             *     * `glaze_fired` - glaze_fired
+             *     * `checked` - checked
+             *     * `packed` - packed
+             *     * `delivered` - delivered
+             *     * `scrapped` - scrapped
+             *     * `missing` - missing
+             *     * `let_go` - let_go
+             * @enum {string}
+             */
+            state?: "wants_model" | "wants_mould" | "to_press" | "in_mould" | "out" | "joined" | "drying" | "bone_dry" | "in_bisque" | "bisqued" | "glazed" | "in_glaze" | "glaze_fired" | "checked" | "packed" | "delivered" | "scrapped" | "missing" | "let_go";
+        };
+        /** @description What every answer to an act says. */
+        BulkOut: {
+            cautions: components["schemas"]["WordOut"][];
+            done_ids: string[];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            left_out_ids: string[];
+            pieces: components["schemas"]["PieceBriefOut"][];
+        };
+        /** @description One pouring from a master. From a fired piece it is refused, with the size to enlarge to. */
+        CastingInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: double */
+            capacity_fraction?: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** @description A length of the fired piece, for the enlargement. */
+            fired_mm?: number | string | null;
+            generation?: number | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default true */
+            is_in_use: boolean;
+            /**
+             * @description * `master` - master
+             *     * `fired_piece` - fired_piece
+             * @default master
+             * @enum {string}
+             */
+            made_from: "master" | "fired_piece";
+            /** Format: uuid */
+            master_id?: string | null;
+            /** @default  */
+            note: string;
+            parts?: components["schemas"]["BlockInRequest"][];
+            /**
+             * Format: double
+             * @description Water to 100 of plaster by mass.
+             */
+            parts_water?: number;
+            /** Format: date-time */
+            poured_at?: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        CastingMasterOut: {
+            /** Format: uuid */
+            id: string;
+            is_ready: boolean;
+            label: string;
+        };
+        CastingOut: {
+            /** Format: double */
+            capacity_fraction?: number;
+            /** Format: double */
+            dry_g?: number | null;
+            /** Format: int64 */
+            generation: number;
+            /** Format: uuid */
+            id?: string;
+            is_in_use?: boolean;
+            master: components["schemas"]["CastingMasterOut"];
+            /** Format: uuid */
+            readonly mould_set_id: string;
+            /** Format: double */
+            now_g?: number | null;
+            /** Format: date-time */
+            poured_at?: string | null;
+            /** Format: date-time */
+            weighed_at?: string | null;
+        };
+        /** @description Some CastingOut rows, and where the next ones are. */
+        CastingOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["CastingOut"][];
+        };
+        /** @description A warning beside an act that was accepted. */
+        CautionOut: {
+            code: string;
+            detail: string;
+        };
+        ClashActOut: {
+            detail: string;
+            device: string;
+            facts: unknown;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            member: components["schemas"]["PersonNamedOut"];
+            verb: string;
+            words: string;
+            /** Format: date-time */
+            written_at: string;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        ClashAnswerInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /**
+             * @description * `first` - First
+             *     * `second` - Second
+             *     * `both` - Both
+             * @enum {string}
+             */
+            choice: "first" | "second" | "both";
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        ClashAnswerOut: {
+            clash: components["schemas"]["ClashOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            piece: components["schemas"]["PieceBriefOut"];
+        };
+        ClashChoiceOut: {
+            /**
+             * @description * `first` - first
+             *     * `second` - second
+             *     * `both` - both
+             * @enum {string}
+             */
+            choice: "first" | "second" | "both";
+            consequence: string;
+        };
+        /** @description Two stories of one piece, and what each answer would come to. */
+        ClashOut: {
+            acts: components["schemas"]["ClashActOut"][];
+            asked: components["schemas"]["PersonNamedOut"][];
+            choices: components["schemas"]["ClashChoiceOut"][];
+            holds: string[];
+            /** Format: uuid */
+            id: string;
+            kind: string;
+            may_answer: boolean;
+            /** Format: date-time */
+            opened_at: string;
+            stands_meanwhile: components["schemas"]["ClashStandsOut"];
+            /**
+             * @description * `open` - open
+             *     * `answered` - answered
+             *     * `gone` - gone
+             * @enum {string}
+             */
+            state: "open" | "answered" | "gone";
+            subject: components["schemas"]["ClashSubjectOut"];
+        };
+        /** @description Some ClashOut rows, and where the next ones are. */
+        ClashOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["ClashOut"][];
+        };
+        ClashStandsOut: {
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            stage: string;
+            state: string;
+            words: string;
+        };
+        ClashSubjectOut: {
+            /** Format: uuid */
+            id: string;
+            kind: string;
+            mark: string;
+            noun: string;
+        };
+        /** @description Two stories of one piece, and what each answer would come to. */
+        ClashWholeOut: {
+            acts: components["schemas"]["ClashActOut"][];
+            asked: components["schemas"]["PersonNamedOut"][];
+            /** Format: date-time */
+            at: string;
+            choices: components["schemas"]["ClashChoiceOut"][];
+            holds: string[];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            kind: string;
+            may_answer: boolean;
+            /** Format: date-time */
+            opened_at: string;
+            stands_meanwhile: components["schemas"]["ClashStandsOut"];
+            /**
+             * @description * `open` - open
+             *     * `answered` - answered
+             *     * `gone` - gone
+             * @enum {string}
+             */
+            state: "open" | "answered" | "gone";
+            subject: components["schemas"]["ClashSubjectOut"];
+        };
+        ClosedDayFields: {
+            /** Format: date */
+            date: string;
+            /** @default  */
+            why: string;
+        };
+        ClosedDayFieldsRequest: {
+            /** Format: date */
+            date: string;
+            /** @default  */
+            why: string;
+        };
+        ConfidenceOut: {
+            /**
+             * @description * `guess` - guess
+             *     * `checks` - checks
+             * @enum {string}
+             */
+            basis: "guess" | "checks";
+            checks: number;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        CoverInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `open` - Open
+             *     * `loose` - Loose
+             *     * `tucked` - Tucked
+             *     * `sealed` - Sealed
+             * @enum {string}
+             */
+            state: "open" | "loose" | "tucked" | "sealed";
+        };
+        CoverRowOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            state: string;
+        };
+        /** @description Some CoverRowOut rows, and where the next ones are. */
+        CoverRowOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["CoverRowOut"][];
+        };
+        /**
+         * @description Water left, 1 as pressed to 0 at rest with the room's air; `now_index` divides past from
+         *     forecast.
+         */
+        CurveOut: {
+            known_points: number;
+            p10: number[];
+            p50: number[];
+            p90: number[];
+            t_at: string[];
+        };
+        /** @description A form with one or more clay parts; sections are 1 to 80 mm. */
+        DesignInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            body_id?: string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            footprint_x_mm?: number | string | null;
+            footprint_y_mm?: number | string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            height_mm?: number | string | null;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            name: string;
+            /** @default  */
+            note: string;
+            noun: string;
+            parts: components["schemas"]["DesignPartInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            series: string;
+            /** @default true */
+            uses_moulds: boolean;
+        };
+        /** @description A design, and walls above the studio's limit. */
+        DesignMadeOut: {
+            /** Format: uuid */
+            body_id: string | null;
+            /** Format: double */
+            footprint_x_mm: number | null;
+            /** Format: double */
+            footprint_y_mm: number | null;
+            /** Format: double */
+            height_mm: number | null;
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            name: string;
+            noun: string;
+            parts: components["schemas"]["DesignPartOut"][];
+            revision: number;
+            series: string;
+            uses_moulds: boolean;
+            warnings: components["schemas"]["CautionOut"][];
+        };
+        /** @description A design with its parts. */
+        DesignOut: {
+            /** Format: uuid */
+            body_id: string | null;
+            /** Format: double */
+            footprint_x_mm: number | null;
+            /** Format: double */
+            footprint_y_mm: number | null;
+            /** Format: double */
+            height_mm: number | null;
+            /** Format: uuid */
+            id: string;
+            name: string;
+            noun: string;
+            parts: components["schemas"]["DesignPartOut"][];
+            revision: number;
+            series: string;
+            uses_moulds: boolean;
+        };
+        /** @description Some DesignOut rows, and where the next ones are. */
+        DesignOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["DesignOut"][];
+        };
+        /** @description One clay part with its sections as pressed; with an `id`, the part that is changed. */
+        DesignPartInRequest: {
+            clay_g?: number | string | null;
+            /** @default 1 */
+            count: number;
+            footprint_x_mm?: number | string | null;
+            footprint_y_mm?: number | string | null;
+            height_mm?: number | string | null;
+            /** Format: uuid */
+            id?: string;
+            /** @default true */
+            is_required: boolean;
+            /**
+             * @description * `pressed` - Pressed
+             *     * `thrown` - Thrown
+             *     * `coiled` - Coiled
+             *     * `sprigged` - Sprigged
+             *     * `carved` - Carved
+             * @default pressed
+             * @enum {string}
+             */
+            method: "pressed" | "thrown" | "coiled" | "sprigged" | "carved";
+            role: string;
+            /**
+             * @description * `flat` - Flat
+             *     * `rod` - Rod
+             *     * `lump` - Lump
+             * @default flat
+             * @enum {string}
+             */
+            shape: "flat" | "rod" | "lump";
+            thickest_mm: number | string;
+            thinnest_mm: number | string;
+        };
+        DesignPartOut: {
+            /** Format: double */
+            clay_g?: number | null;
+            /** Format: int64 */
+            count?: number;
+            /** Format: double */
+            footprint_x_mm?: number | null;
+            /** Format: double */
+            footprint_y_mm?: number | null;
+            /** Format: double */
+            height_mm?: number | null;
+            /** Format: uuid */
+            id?: string;
+            is_required?: boolean;
+            /**
+             * @description * `pressed` - Pressed
+             *     * `thrown` - Thrown
+             *     * `coiled` - Coiled
+             *     * `sprigged` - Sprigged
+             *     * `carved` - Carved
+             * @enum {string}
+             */
+            method?: "pressed" | "thrown" | "coiled" | "sprigged" | "carved";
+            /** Format: int64 */
+            order?: number;
+            role: string;
+            /**
+             * @description * `flat` - Flat
+             *     * `rod` - Rod
+             *     * `lump` - Lump
+             * @enum {string}
+             */
+            shape?: "flat" | "rod" | "lump";
+            /** Format: double */
+            thickest_mm: number;
+            /** Format: double */
+            thinnest_mm: number;
+        };
+        /** @description What every answer to an act says. */
+        DeviceChangedOut: {
+            device: components["schemas"]["DeviceOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            /** @description Of a new shared phone: `Authorization: Device <key>`. */
+            key?: string;
+        };
+        /** @description The id is the device's own; from then on it goes into `X-Natch-Device`. */
+        DeviceInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description A phone for everybody, made by an owner; its key is shown once.
+             * @default false
+             */
+            is_shared: boolean;
+            name: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        DeviceOut: {
+            /** Format: date-time */
+            added_at: string;
+            /** Format: uuid */
+            id?: string;
+            readonly is_locked: boolean;
+            is_shared?: boolean;
+            /** Format: uuid */
+            member_id: string | null;
+            name: string;
+            /** Format: date-time */
+            revoked_at?: string | null;
+            /** Format: date-time */
+            seen_at?: string | null;
+        };
+        /** @description Some DeviceOut rows, and where the next ones are. */
+        DeviceOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["DeviceOut"][];
+        };
+        DryingOut: {
+            assumed: string[];
+            /** Format: date-time */
+            at: string;
+            /** Format: date-time */
+            computed_at: string | null;
+            confidence: components["schemas"]["ConfidenceOut"];
+            curve: components["schemas"]["CurveOut"] | null;
+            evidence: components["schemas"]["EvidenceOut"][];
+            inputs: {
+                [key: string]: unknown;
+            };
+            journal_seq: number;
+            sentence: string;
+            sources: string[];
+            unreachable: string[];
+            verdict: string;
+            windows: components["schemas"]["WindowsOut"] | null;
+        };
+        /** @description How damp a casting is; the fraction is of the water it can hold. */
+        DrynessOut: {
+            /**
+             * @description Weighed; weighed, with the presses since reckoned in; only counted; nothing.
+             *
+             *     * `weighed` - weighed
+             *     * `reckoned` - reckoned
+             *     * `presses` - presses
+             *     * `nothing` - nothing
+             * @enum {string}
+             */
+            basis: "weighed" | "reckoned" | "presses" | "nothing";
+            /** Format: double */
+            free_water_fraction: number | null;
+            /** @description Presses until it should rest, if it does not dry between. */
+            presses_left: number | null;
+            presses_since_dry: number;
+            /**
+             * @description * `unknown` - unknown
+             *     * `dry` - dry
+             *     * `usable` - usable
+             *     * `rest` - rest
+             * @enum {string}
+             */
+            word: "unknown" | "dry" | "usable" | "rest";
+        };
+        EvidenceOut: {
+            /** Format: date-time */
+            at: string;
+            /**
+             * @description * `weighing` - weighing
+             *     * `check` - check
+             *     * `cover` - cover
+             *     * `move` - move
+             * @enum {string}
+             */
+            kind: "weighing" | "check" | "cover" | "move";
+            /** Format: double */
+            mass_g?: number;
+            member: string;
+            words?: string;
+        };
+        FiringCountsOut: {
+            bisque: number;
+            glaze: number;
+        };
+        /** @description Somebody to pick on a shared phone. */
+        HolderOut: {
+            first_name: string;
+            readonly has_pin: boolean;
+            /** Format: uuid */
+            id: string;
+            initials: string;
+        };
+        HoursFields: {
+            /** Format: time */
+            closes: string;
+            /** Format: time */
+            opens: string;
+            /** @description Monday is 0. */
+            weekday: number;
+        };
+        HoursFieldsRequest: {
+            /** Format: time */
+            closes: string;
+            /** Format: time */
+            opens: string;
+            /** @description Monday is 0. */
+            weekday: number;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        InspectionInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * @description * `crisp` - Crisp
+             *     * `softening` - Softening
+             *     * `worn` - Worn
+             *     * `chipped` - Chipped
+             * @enum {string}
+             */
+            finding: "crisp" | "softening" | "worn" | "chipped";
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            part_id: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        InspectionRowOut: {
+            /**
+             * @description * `crisp` - Crisp
+             *     * `softening` - Softening
+             *     * `worn` - Worn
+             *     * `chipped` - Chipped
+             * @enum {string}
+             */
+            finding: "crisp" | "softening" | "worn" | "chipped";
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id?: string;
+            /** Format: uuid */
+            readonly mould_part_id: string;
+        };
+        /** @description Some InspectionRowOut rows, and where the next ones are. */
+        InspectionRowOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["InspectionRowOut"][];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        InvitationInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** @default 7 */
+            days: number;
+            email?: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            roles: ("owner" | "maker" | "helper" | "technician")[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description The new invitation with its link, which is shown this once. */
+        InvitationMadeOut: {
+            email?: string;
+            /** Format: date-time */
+            expires_at: string;
+            /** Format: uuid */
+            id: string;
+            /** Format: date-time */
+            invited_at: string;
+            /** Format: uuid */
+            invited_by_id: string;
+            journal_seq: number;
+            /** @description Where its holder takes it, on this server. */
+            link: string;
+            roles?: unknown;
+            readonly state: string;
+            /** Format: uuid */
+            taken_by_id: string | null;
+            token: string;
+        };
+        InvitationOut: {
+            email?: string;
+            /** Format: date-time */
+            expires_at: string;
+            /** Format: uuid */
+            id?: string;
+            /** Format: date-time */
+            invited_at: string;
+            /** Format: uuid */
+            invited_by_id: string;
+            roles?: unknown;
+            readonly state: string;
+            /** Format: uuid */
+            taken_by_id: string | null;
+        };
+        /** @description Some InvitationOut rows, and where the next ones are. */
+        InvitationOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["InvitationOut"][];
+        };
+        JoinRowOut: {
+            /** Format: uuid */
+            clash_id: string | null;
+            confidence: components["schemas"]["ConfidenceOut"];
+            maker: components["schemas"]["PersonNamedOut"] | null;
+            mine: boolean;
+            parts: components["schemas"]["PartNamedOut"][];
+            piece: components["schemas"]["PieceNamedOut"];
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            reason: string;
+            /** Format: date-time */
+            until: string | null;
+            /**
+             * @description * `now` - now
+             *     * `wait` - wait
+             *     * `too_stiff` - too_stiff
+             * @enum {string}
+             */
+            verdict: "now" | "wait" | "too_stiff";
+            window: components["schemas"]["WindowOut"] | null;
+        };
+        JournalEntryOut: {
+            as_typed?: unknown;
+            /** Format: double */
+            clock_offset_s?: number;
+            /**
+             * Format: uuid
+             * @description The act that took this one back or put it right.
+             */
+            corrected_by: string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            device: string;
+            facts?: unknown;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /** @description Written so long after it happened that both times are worth showing. */
+            readonly is_late: boolean;
+            member: components["schemas"]["JournalPersonOut"];
+            notes: components["schemas"]["JournalNoteOut"][];
+            /** Format: int64 */
+            seq: number;
+            subjects: components["schemas"]["JournalSubjectOut"][];
+            verb: string;
+            /** Format: date-time */
+            written_at: string;
+        };
+        /** @description Some JournalEntryOut rows, and where the next ones are. */
+        JournalEntryOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["JournalEntryOut"][];
+        };
+        JournalNoteOut: {
+            /** Format: date-time */
+            blanked_at: string | null;
+            text: string;
+        };
+        JournalPersonOut: {
+            first_name: string;
+            /** Format: uuid */
+            id: string;
+            initials: string;
+        };
+        JournalSubjectOut: {
+            /** Format: uuid */
+            id: string;
+            kind: string;
+        };
+        /** @description What the holder of a link is told before taking it. */
+        LinkOut: {
+            /** Format: date-time */
+            expires_at: string;
+            roles: string[];
+            studio: components["schemas"]["MyStudioOut"];
+        };
+        /** @description The clay part that a set gives. */
+        MadePartOut: {
+            /** Format: uuid */
+            design_id: string;
+            design_name: string;
+            /** Format: uuid */
+            id: string;
+            role: string;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        MasterEventInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `ready` - ready
+             *     * `lost` - lost
+             * @enum {string}
+             */
+            kind: "ready" | "lost";
+            /** @default  */
+            note: string;
+            /** @default  */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description An enlarged model of a design, or of one part of it. */
+        MasterInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: uuid */
+            design_id: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default false */
+            is_ready: boolean;
+            label: string;
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            part_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        MasterOut: {
+            /** Format: uuid */
+            design_id: string;
+            /** Format: uuid */
+            id: string;
+            is_ready: boolean;
+            label: string;
+            /** Format: uuid */
+            part_id: string | null;
+        };
+        /** @description Some MasterOut rows, and where the next ones are. */
+        MasterOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["MasterOut"][];
+        };
+        MeasuredOut: {
+            bars: number;
+            /** Format: double */
+            drying_fraction: number | null;
+            /** Format: double */
+            total_fraction: number | null;
+            /** Format: double */
+            total_least_fraction: number | null;
+            /** Format: double */
+            total_most_fraction: number | null;
+        };
+        /** @description What every answer to an act says. */
+        MemberChangedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            member: components["schemas"]["MemberOut"];
+        };
+        /** @description A member as the others see them; the e-mail is for owners and for oneself. */
+        MemberOut: {
+            readonly email: string | null;
+            first_name: string;
+            full_name: string;
+            readonly has_left: boolean;
+            readonly helps: string[];
+            /** Format: uuid */
+            id?: string;
+            initials: string;
+            roles?: unknown;
+        };
+        /** @description Some MemberOut rows, and where the next ones are. */
+        MemberOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["MemberOut"][];
+        };
+        MembershipOut: {
+            member: components["schemas"]["MyselfOut"];
+            studio: components["schemas"]["MyStudioOut"];
+        };
+        MeOut: {
+            /** @description Only on a shared phone. */
+            device: components["schemas"]["SharedPhoneOut"] | null;
+            memberships: components["schemas"]["MembershipOut"][];
+            username: string | null;
+        };
+        /** @description Whose air the forecast used. */
+        MouldAirOut: {
+            is_assumed: boolean;
+            place: components["schemas"]["MouldPlaceOut"] | null;
+            words: string;
+        };
+        MouldNamedOut: {
+            generation: number;
+            label: string;
+            press_since_dry: number | null;
+            /** Format: uuid */
+            set_id: string;
+        };
+        /** @description Anybody may say that a part is chipped or missing; the rest is its owner's to say. */
+        MouldPartEventInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `chipped` - chipped
+             *     * `out_of_use` - out_of_use
+             *     * `missing` - missing
+             *     * `mended` - mended
+             *     * `found` - found
+             * @enum {string}
+             */
+            kind: "chipped" | "out_of_use" | "missing" | "mended" | "found";
+            /** @default  */
+            note: string;
+            /** @default  */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description How a mould part is now, and the pressings since somebody last found it good. */
+        MouldPartEventOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            part: components["schemas"]["MouldPartOut"];
+            pressings_to_check: components["schemas"]["PressingOut"][];
+        };
+        MouldPartOut: {
+            /** Format: uuid */
+            id?: string;
+            name: string;
+            /** Format: int64 */
+            presses?: number;
+            /** Format: int64 */
+            presses_before?: number;
+            presses_before_by: components["schemas"]["MouldUserOut"] | null;
+            /**
+             * @description * `whole` - Whole
+             *     * `chipped` - Chipped
+             *     * `out_of_use` - Out Of Use
+             *     * `missing` - Missing
+             * @enum {string}
+             */
+            state?: "whole" | "chipped" | "out_of_use" | "missing";
+            state_reason?: string;
+        };
+        MouldPlaceOut: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+        };
+        /** @description A label on a shelf that gives one clay part. */
+        MouldSetInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            inspect_at_presses?: number | null;
+            is_hump?: boolean;
+            label: string;
+            /** Format: uuid */
+            makes_id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: uuid
+             * @description Null: the studio's own. Left out when making one: the writer's.
+             */
+            owner_id?: string | null;
+            /** Format: uuid */
+            place_id?: string | null;
+            plaster_mm?: number | string;
+            /**
+             * Format: double
+             * @description Hours in which the dry mould lets go of its first press, by your own record.
+             */
+            release_h?: number | null;
+            rest_after_presses?: number;
+            retire_at_presses?: number | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description A set with its casting in use, as it is now. */
+        MouldSetOut: {
+            casting: components["schemas"]["CastingOut"] | null;
+            dryness: components["schemas"]["DrynessOut"];
+            /** Format: uuid */
+            id: string;
+            inspect_at_presses: number | null;
+            is_hump: boolean;
+            label: string;
+            makes: components["schemas"]["MadePartOut"];
+            next_booking: components["schemas"]["BookingOut"] | null;
+            owner: components["schemas"]["MouldUserOut"] | null;
+            parts: components["schemas"]["MouldPartOut"][];
+            place: components["schemas"]["MouldPlaceOut"] | null;
+            /** Format: double */
+            plaster_mm: number;
+            presses: number;
+            /** Format: double */
+            release_h: number | null;
+            rest_after_presses: number;
+            retire_at_presses: number | null;
+            revision: number;
+            wear: components["schemas"]["WearOut"];
+        };
+        /** @description Some MouldSetOut rows, and where the next ones are. */
+        MouldSetOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["MouldSetOut"][];
+        };
+        /** @description Somebody who owns, booked or vouched. */
+        MouldUserOut: {
+            first_name: string;
+            /** Format: uuid */
+            id: string;
+            initials: string;
+        };
+        /** @description The whole casting without clay; `is_dry` when it is known to be dry. */
+        MouldWeighingInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default false */
+            is_dry: boolean;
+            mass_g: number | string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description A weighing, and what it says of the casting. */
+        MouldWeighingOut: {
+            dryness: components["schemas"]["DrynessOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            weighing: components["schemas"]["MouldWeighingRowOut"];
+        };
+        MouldWeighingRowOut: {
+            /** Format: uuid */
+            casting_id: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            is_dry: boolean;
+            /** Format: double */
+            mass_g: number;
+        };
+        /** @description Some MouldWeighingRowOut rows, and where the next ones are. */
+        MouldWeighingRowOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["MouldWeighingRowOut"][];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        MoveInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            place_id: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        MoveRowOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            place_id: string;
+        };
+        /** @description Some MoveRowOut rows, and where the next ones are. */
+        MoveRowOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["MoveRowOut"][];
+        };
+        /** @description The member as they see themselves. */
+        MyselfOut: {
+            /** Format: email */
+            email: string;
+            first_name: string;
+            full_name: string;
+            readonly grants: string[];
+            readonly has_pin: boolean;
+            /** Format: uuid */
+            id: string;
+            initials: string;
+            left_handed: boolean;
+            /** Format: time */
+            quiet_from: string | null;
+            /** Format: time */
+            quiet_until: string | null;
+            roles: string[];
+            text: number;
+            /**
+             * @description * `sun` - sun
+             *     * `shed` - shed
+             *     * `phone` - phone
+             * @enum {string}
+             */
+            theme: "sun" | "shed" | "phone";
+            units: components["schemas"]["UnitsOut"];
+            wants_email: boolean;
+        };
+        MyStudioOut: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            slug: string;
+            zone: string;
+        };
+        /** @description Who takes it; a name and a password only from somebody who is not signed in. */
+        NewcomerInRequest: {
+            first_name: string;
+            full_name: string;
+            /** @description One to four letters, cut beside marks. */
+            initials: string;
+            password?: string;
+            /** @description Letters, figures and .@+-_ */
+            username?: string;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        NumberBlockInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** @description The letters before the number, as in T29. */
+            series: string;
+        };
+        /** @description What every answer to an act says. */
+        NumberBlockOut: {
+            first: number;
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            last: number;
+            series: string;
+        };
+        /** @description What every answer to an act says. */
+        OpeningChangedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            opening: components["schemas"]["OpeningOut"];
+        };
+        OpeningOut: {
+            closed_days: components["schemas"]["ClosedDayFields"][];
+            revision: number;
+            weekly: components["schemas"]["HoursFields"][];
+            /** @description The hours are on this zone's clocks. */
+            zone: string;
+        };
+        /** @description The answer to an act about one piece: the piece as it is now, and what to mind. */
+        PartActOut: {
+            asks: components["schemas"]["AskedOut"][];
+            cautions: components["schemas"]["WordOut"][];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            part: components["schemas"]["PartWholeOut"];
+            piece: components["schemas"]["PieceBriefOut"];
+            warnings: components["schemas"]["WordOut"][];
+        };
+        PartBlockOut: {
+            /** Format: uuid */
+            id: string;
+            label: string;
+        };
+        /** @description What happened to a part; `replacement_id` is the part that stands for a replaced one. */
+        PartEventInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** @default  */
+            cause: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `demoulded` - demoulded
+             *     * `not_yet` - not_yet
+             *     * `stuck` - stuck
+             *     * `joined` - joined
+             *     * `cracked` - cracked
+             *     * `scrapped` - scrapped
+             *     * `replaced` - replaced
+             * @enum {string}
+             */
+            kind: "demoulded" | "not_yet" | "stuck" | "joined" | "cracked" | "scrapped" | "replaced";
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            replacement_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description hooked_edge, wet_mould, undercut, or other words.
+             * @default
+             */
+            stuck_how: string;
+        };
+        PartEventRowOut: {
+            cause: string;
+            /** Format: date-time */
+            happened_at: string;
+            how: string;
+            /** Format: uuid */
+            id: string;
+            kind: string;
+        };
+        /** @description Some PartEventRowOut rows, and where the next ones are. */
+        PartEventRowOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PartEventRowOut"][];
+        };
+        /** @description A part made without a mould; its id is its own. */
+        PartMadeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            part_id: string;
+            role: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        PartMouldOut: {
+            generation: number;
+            label: string;
+            /** Format: uuid */
+            set_id: string;
+        };
+        PartNamedOut: {
+            /** Format: uuid */
+            id: string;
+            role: string;
+            state: string;
+        };
+        PartWholeOut: {
+            /** Format: date-time */
+            ended_at: string | null;
+            /** Format: uuid */
+            id: string;
+            /** Format: date-time */
+            joined_at: string | null;
+            /** Format: date-time */
+            look_again_at: string | null;
+            mould: components["schemas"]["PartMouldOut"] | null;
+            number: number;
+            /** Format: date-time */
+            out_at: string | null;
+            /** Format: date-time */
+            pressed_at: string | null;
+            /** Format: uuid */
+            replaces: string | null;
+            role: string;
+            slab_block: components["schemas"]["PartBlockOut"] | null;
+            state: string;
+        };
+        /** @description Some PartWholeOut rows, and where the next ones are. */
+        PartWholeOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PartWholeOut"][];
+        };
+        /** @description The envelope of a PATCH: the id and the time may be left to the server. */
+        PatchedBarChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            bisque_mm?: number | string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            dry_mm?: number | string | null;
+            fired_mm?: number | string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            wet_mm?: number | string;
+        };
+        /** @description The envelope of a PATCH: the id and the time may be left to the server. */
+        PatchedBatchChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            body_id?: string;
+            caution?: string;
+            clay_g?: number | string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            label?: string;
+            /** Format: date */
+            mixed_on?: string | null;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            stain_g?: number | string | null;
+        };
+        /** @description The envelope of a PATCH: the id and the time may be left to the server. */
+        PatchedBodyChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            caution?: string;
+            code?: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            dry_shrinkage_fraction?: number | string | null;
+            /**
+             * @description Whose drying figures to start from.
+             *
+             *     * `red_earthenware` - red_earthenware
+             *     * `white_earthenware` - white_earthenware
+             *     * `grogged_stoneware` - grogged_stoneware
+             *     * `smooth_stoneware` - smooth_stoneware
+             *     * `porcelain` - porcelain
+             *     * `terracotta_crank` - terracotta_crank
+             * @enum {string}
+             */
+            drying_body?: "red_earthenware" | "white_earthenware" | "grogged_stoneware" | "smooth_stoneware" | "porcelain" | "terracotta_crank";
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            name?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            top_cone?: string;
+            total_shrinkage_fraction?: number | string | null;
+        };
+        /** @description What is to change of a design; parts not named stay as they are. */
+        PatchedDesignChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            body_id?: string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            footprint_x_mm?: number | string | null;
+            footprint_y_mm?: number | string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            height_mm?: number | string | null;
+            /** Format: uuid */
+            id?: string;
+            name?: string;
+            /** @default  */
+            note: string;
+            noun?: string;
+            parts?: components["schemas"]["DesignPartInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            uses_moulds?: boolean;
+        };
+        /** @description The envelope of a PATCH: the id and the time may be left to the server. */
+        PatchedDeviceChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /**
+             * @description Takes off the lock of too many wrong PINs.
+             *
+             *     * `False` - False
+             * @enum {boolean}
+             */
+            is_locked?: false;
+            name?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What is to change about me; what is left out stays. */
+        PatchedMeInRequest: {
+            email?: string;
+            left_handed?: boolean;
+            /** @description 4 to 8 figures for kiln work on a shared phone; empty takes it away. */
+            pin?: string;
+            /** Format: time */
+            quiet_from?: string | null;
+            /** Format: time */
+            quiet_until?: string | null;
+            /** @description Where; everywhere when left out. */
+            studio?: string;
+            /**
+             * @description * `100` - 100
+             *     * `125` - 125
+             *     * `150` - 150
+             *     * `200` - 200
+             * @enum {integer}
+             */
+            text?: 100 | 125 | 150 | 200;
+            /**
+             * @description * `sun` - sun
+             *     * `shed` - shed
+             *     * `phone` - phone
+             * @enum {string}
+             */
+            theme?: "sun" | "shed" | "phone";
+            units?: components["schemas"]["UnitsInRequest"];
+            wants_email?: boolean;
+        };
+        /** @description The envelope of a PATCH: the id and the time may be left to the server. */
+        PatchedMemberChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** @description Makers by id. */
+            helps?: string[];
+            /** Format: uuid */
+            id?: string;
+            /** @default  */
+            note: string;
+            roles?: ("owner" | "maker" | "helper" | "technician")[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What is to change of a set; what is left out stays. */
+        PatchedMouldSetChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            inspect_at_presses?: number | null;
+            is_hump?: boolean;
+            label?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: uuid
+             * @description Null: the studio's own. Left out when making one: the writer's.
+             */
+            owner_id?: string | null;
+            /** Format: uuid */
+            place_id?: string | null;
+            plaster_mm?: number | string;
+            /**
+             * Format: double
+             * @description Hours in which the dry mould lets go of its first press, by your own record.
+             */
+            release_h?: number | null;
+            rest_after_presses?: number;
+            retire_at_presses?: number | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description The whole week, or all closed days, in the place of those before; left out, they stay. */
+        PatchedOpeningInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            closed_days?: components["schemas"]["ClosedDayFieldsRequest"][];
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            weekly?: components["schemas"]["HoursFieldsRequest"][];
+        };
+        /** @description What is to change; what is left out stays. */
+        PatchedPlaceChangeInRequest: {
+            /** Format: uuid */
+            air_from_id?: string | null;
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /**
+             * @description * `room` - Room
+             *     * `rack` - Rack
+             *     * `shelf` - Shelf
+             *     * `cupboard` - Cupboard
+             *     * `bench` - Bench
+             *     * `kiln` - Kiln
+             *     * `crate` - Crate
+             * @enum {string}
+             */
+            kind?: "room" | "rack" | "shelf" | "cupboard" | "bench" | "kiln" | "crate";
+            name?: string;
+            /** @default  */
+            note: string;
+            order?: number;
+            /** Format: uuid */
+            parent_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What is to change; what is left out stays. */
+        PatchedSettingsInRequest: {
+            assumed_air_c?: number | string;
+            assumed_humidity_fraction?: number | string;
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            bisque_fee_minor_per_l?: number | null;
+            bisque_may_touch?: boolean;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** @description ISO 4217, as in GBP. */
+            currency?: string;
+            glaze_fee_minor_per_l?: number | null;
+            glaze_gap_mm?: number | string;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            mould_dry_below_fraction?: number | string;
+            mould_usable_below_fraction?: number | string;
+            /** @default  */
+            note: string;
+            open_kiln_below_c?: number | string;
+            /** Format: time */
+            quiet_from?: string;
+            /** Format: time */
+            quiet_until?: string;
+            refire_headroom_mm?: number | string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            wall_limit_mm?: number | string;
+        };
+        /** @description The envelope of a PATCH: the id and the time may be left to the server. */
+        PatchedSlabBlockChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            batch_ids?: string[];
+            body_ids?: string[];
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            label?: string;
+            /** Format: date */
+            laid_on?: string | null;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** Format: date-time */
+            used_up_at?: string | null;
+        };
+        PersonNamedOut: {
+            first_name: string;
+            /** Format: uuid */
+            id: string;
+            initials: string;
+        };
+        /** @description The answer to an act about one piece: the piece as it is now, and what to mind. */
+        PieceActOut: {
+            cautions: components["schemas"]["WordOut"][];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            piece: components["schemas"]["PieceBriefOut"];
+            warnings: components["schemas"]["WordOut"][];
+        };
+        PieceBriefOut: {
+            /** Format: uuid */
+            clash_id: string | null;
+            cover: string;
+            /** Format: uuid */
+            design_id: string;
+            design_name: string;
+            /** Format: uuid */
+            id: string;
+            is_damaged: boolean;
+            maker: components["schemas"]["PersonNamedOut"] | null;
+            mark: string;
+            mine: boolean;
+            missing_roles: string[];
+            noun: string;
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            /** Format: date-time */
+            since_at: string;
+            stage: string;
+            state: string;
+            state_words: string;
+            /** Format: date-time */
+            touched_at: string;
+        };
+        /** @description Some PieceBriefOut rows, and where the next ones are. */
+        PieceBriefOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PieceBriefOut"][];
+        };
+        PieceNamedOut: {
+            design_name: string;
+            /** Format: uuid */
+            id: string;
+            mark: string;
+            noun: string;
+            stage: string;
+            state: string;
+            state_words: string;
+        };
+        /** @description One piece with everything a screen of it shows. */
+        PieceOut: {
+            /** Format: date-time */
+            at: string;
+            backs: components["schemas"]["SpotOut"][];
+            /** @description What to mind at the next step. */
+            cautions: components["schemas"]["WordOut"][];
+            firings: components["schemas"]["FiringCountsOut"];
+            history_count: number;
+            journal_seq: number;
+            nexts: components["schemas"]["SpotOut"][];
+            parts: components["schemas"]["PartWholeOut"][];
+            piece: components["schemas"]["PieceWholeOut"];
+            /** @description Where its clay would go if it were scrapped now. */
+            reclaim: string;
+            story: components["schemas"]["TellingOut"][];
+            visits: components["schemas"]["VisitOut"][];
+            waits_for: string | null;
+            warnings: components["schemas"]["WordOut"][];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        PieceWeighingInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            mass_g: number | string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        PieceWeighingRowOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /** Format: double */
+            mass_g: number;
+        };
+        /** @description Some PieceWeighingRowOut rows, and where the next ones are. */
+        PieceWeighingRowOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PieceWeighingRowOut"][];
+        };
+        PieceWholeOut: {
+            /** Format: date-time */
+            begun_at: string;
+            body: components["schemas"]["BodyNamedOut"] | null;
+            /** Format: uuid */
+            clash_id: string | null;
+            cover: string;
+            /** Format: date-time */
+            cover_since_at: string | null;
+            /** Format: uuid */
+            design_id: string;
+            design_name: string;
+            grade: string;
+            has_interrupted_bisque: boolean;
+            /** Format: uuid */
+            id: string;
+            is_damaged: boolean;
+            /** Format: date-time */
+            look_again_at: string | null;
+            maker: components["schemas"]["PersonNamedOut"] | null;
+            mark: string;
+            mine: boolean;
+            missing_roles: string[];
+            noun: string;
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            /** Format: date-time */
+            since_at: string;
+            stage: string;
+            state: string;
+            state_words: string;
+            /** Format: date-time */
+            touched_at: string;
+            /**
+             * @description * `food` - food
+             *     * `display` - display
+             * @enum {string}
+             */
+            use: "food" | "display";
+        };
+        /** @description A new place; its id is the act's. */
+        PlaceInRequest: {
+            /** Format: uuid */
+            air_from_id?: string | null;
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `room` - Room
+             *     * `rack` - Rack
+             *     * `shelf` - Shelf
+             *     * `cupboard` - Cupboard
+             *     * `bench` - Bench
+             *     * `kiln` - Kiln
+             *     * `crate` - Crate
+             * @enum {string}
+             */
+            kind: "room" | "rack" | "shelf" | "cupboard" | "bench" | "kiln" | "crate";
+            name: string;
+            /** @default  */
+            note: string;
+            /** @default 0 */
+            order: number;
+            /** Format: uuid */
+            parent_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        PlaceNamedOut: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+        };
+        PlaceOut: {
+            /** Format: uuid */
+            readonly air_from_id: string | null;
+            /** Format: uuid */
+            id?: string;
+            /**
+             * @description * `room` - Room
+             *     * `rack` - Rack
+             *     * `shelf` - Shelf
+             *     * `cupboard` - Cupboard
+             *     * `bench` - Bench
+             *     * `kiln` - Kiln
+             *     * `crate` - Crate
+             * @enum {string}
+             */
+            kind: "room" | "rack" | "shelf" | "cupboard" | "bench" | "kiln" | "crate";
+            name: string;
+            /** Format: int64 */
+            order?: number;
+            /** Format: uuid */
+            readonly parent_id: string | null;
+        };
+        /** @description Some PlaceOut rows, and where the next ones are. */
+        PlaceOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PlaceOut"][];
+        };
+        /** @description Pieces of one design, named one by one in `pieces`, or just `count` of them. */
+        PlanInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            body_id?: string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** @default 1 */
+            count: number;
+            /** Format: uuid */
+            design_id: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** Format: uuid */
+            maker_id?: string | null;
+            /** @default  */
+            note: string;
+            pieces?: components["schemas"]["PlannedPieceInRequest"][];
+            /** Format: uuid */
+            place_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @default food
+             * @enum {string}
+             */
+            use: "food" | "display";
+        };
+        /** @description What every answer to an act says. */
+        PlannedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            pieces: components["schemas"]["PieceBriefOut"][];
+            warnings: components["schemas"]["WordOut"][];
+        };
+        /** @description A piece that is meant; without a mark it gets the next number of its series. */
+        PlannedPieceInRequest: {
+            /** Format: uuid */
+            id: string;
+            mark?: string | null;
+        };
+        /** @description A new casting, and the pressings of the one before that may hold crumbs. */
+        PouredOut: {
+            casting: components["schemas"]["CastingOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            laid_aside: components["schemas"]["CastingOut"] | null;
+            parts: components["schemas"]["MouldPartOut"][];
+            pressings_to_check: components["schemas"]["PressingOut"][];
+            warnings: components["schemas"]["CautionOut"][];
+        };
+        PressBookingOut: {
+            /** Format: date-time */
+            from_at: string;
+            member: components["schemas"]["PersonNamedOut"];
+            /** Format: date-time */
+            until_at: string;
+        };
+        PressCastingOut: {
+            generation: number;
+            /** Format: uuid */
+            id: string;
+        };
+        PressDrynessOut: {
+            /** Format: double */
+            free_water_fraction: number | null;
+            presses_since_dry: number | null;
+            /**
+             * @description * `dry` - dry
+             *     * `usable` - usable
+             *     * `rest` - rest
+             *     * `unknown` - unknown
+             * @enum {string}
+             */
+            word: "dry" | "usable" | "rest" | "unknown";
+        };
+        /** @description A part that came of it; `replaces_id` is the part of the same piece that it stands for. */
+        PressedPartInRequest: {
+            /** Format: uuid */
+            id: string;
+            piece: components["schemas"]["PressedPieceInRequest"];
+            /** Format: uuid */
+            replaces_id?: string | null;
+            /** @default  */
+            role: string;
+        };
+        /** @description The piece a part was pressed for; the rest is needed where the piece is new. */
+        PressedPieceInRequest: {
+            /** Format: uuid */
+            design_id?: string | null;
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            maker_id?: string | null;
+            mark?: string | null;
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @default food
+             * @enum {string}
+             */
+            use: "food" | "display";
+        };
+        /** @description What every answer to an act says. */
+        PressingAnswerOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            parts: components["schemas"]["PartWholeOut"][];
+            pieces: components["schemas"]["PieceBriefOut"][];
+            press_since_dry: number;
+            pressing: components["schemas"]["PressingRowOut"];
+            warnings: components["schemas"]["WordOut"][];
+        };
+        /** @description Clay was pressed `count` times into those parts of the casting (as often as parts came). */
+        PressingInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            casting_id: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            count?: number | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            mould_part_ids: string[];
+            /** @default  */
+            note: string;
+            parts?: components["schemas"]["PressedPartInRequest"][];
+            /** Format: uuid */
+            place_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** Format: uuid */
+            slab_block_id?: string | null;
+        };
+        /** @description One pressing, by the moment it happened. */
+        PressingOut: {
+            /** Format: uuid */
+            readonly casting_id: string;
+            /** Format: int64 */
+            count?: number;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id?: string;
+            /** Format: uuid */
+            readonly slab_block_id: string | null;
+        };
+        PressingRowOut: {
+            /** Format: uuid */
+            casting_id: string;
+            count: number;
+            generation: number;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            member: components["schemas"]["PersonNamedOut"];
+            mould_part_ids: string[];
+            /** Format: uuid */
+            slab_block_id: string | null;
+        };
+        /** @description Some PressingRowOut rows, and where the next ones are. */
+        PressingRowOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PressingRowOut"][];
+        };
+        /** @description Pressings that a mould still gives, by the studio's own limit as its likely life. */
+        PressingsLeftOut: {
+            /** Format: double */
+            expected: number;
+            p10: number;
+            p50: number;
+            p90: number;
+        };
+        PressPartOut: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            state: string;
+        };
+        PressRowOut: {
+            casting: components["schemas"]["PressCastingOut"];
+            dryness: components["schemas"]["PressDrynessOut"];
+            may_press: boolean;
+            next_booking: components["schemas"]["PressBookingOut"] | null;
+            owner: components["schemas"]["PersonNamedOut"] | null;
+            parts: components["schemas"]["PressPartOut"][];
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            reason: string;
+            set: components["schemas"]["PressSetOut"];
+        };
+        PressSetOut: {
+            /** Format: uuid */
+            id: string;
+            label: string;
+            makes: string;
+        };
+        /** @description RFC 9457: what went wrong, and what to do about it. */
+        Problem: {
+            detail: string;
+            /** @description Where the request has the wrong form (400). */
+            errors?: {
+                code: string;
+                detail: string;
+                /** @description JSON Pointer, as #/wall_mm. */
+                pointer: string;
+            }[];
+            status: number;
+            title: string;
+            /** @description /problems/ and the code of the problem. */
+            type: string;
+        } & {
+            [key: string]: unknown;
+        };
+        /** @description When something comes to pass; null where not within the horizon. */
+        QuantilesOut: {
+            /** Format: double */
+            p_never: number;
+            /** Format: date-time */
+            p10: string | null;
+            /** Format: date-time */
+            p50: string | null;
+            /** Format: date-time */
+            p90: string | null;
+        };
+        /** @description Instants that a time lies before with 10, 50 and 90 % chance; null where not within reach. */
+        QuantileTimesOut: {
+            /** Format: double */
+            p_never: number;
+            /** Format: date-time */
+            p10: string | null;
+            /** Format: date-time */
+            p50: string | null;
+            /** Format: date-time */
+            p90: string | null;
+        };
+        /** @description Whether a set may be pressed, since what, and when it will be dry enough. */
+        ReadinessOut: {
+            advice: components["schemas"]["AdviceOut"];
+            air: components["schemas"]["MouldAirOut"] | null;
+            /** Format: date-time */
+            at: string;
+            /** Format: uuid */
+            casting_id: string | null;
+            cautions: string[];
+            dry_at: components["schemas"]["QuantileTimesOut"] | null;
+            dryness: components["schemas"]["DrynessOut"];
+            expected_pressings_left: components["schemas"]["PressingsLeftOut"] | null;
+            journal_seq: number;
+            /** Format: uuid */
+            set_id: string;
+            usable_at: components["schemas"]["QuantileTimesOut"] | null;
+            wear: components["schemas"]["WearOut"];
+            word: string;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        ReadingAnswerInRequest: {
+            /**
+             * @description * `fahrenheit` - fahrenheit
+             *     * `percent` - percent
+             *     * `as_given` - as_given
+             *     * `leave_out` - leave_out
+             * @enum {string}
+             */
+            answer: "fahrenheit" | "percent" | "as_given" | "leave_out";
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        ReadingAnswerOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            /** @description The row that is used for it now. */
+            reading: components["schemas"]["ReadingOut"];
+        };
+        ReadingOut: {
+            /** Format: double */
+            air_c?: number | null;
+            /** Format: double */
+            humidity_fraction?: number | null;
+            /** Format: uuid */
+            id?: string;
+            /** Format: date-time */
+            taken_at: string;
+            /**
+             * @description * `used` - Used
+             *     * `left_out` - Left Out
+             *     * `asked` - Asked
+             * @enum {string}
+             */
+            use?: "used" | "left_out" | "asked";
+            why?: string;
+        };
+        /** @description Some ReadingOut rows, and where the next ones are. */
+        ReadingOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["ReadingOut"][];
+        };
+        ReadingRowInRequest: {
+            air_c?: number | string | null;
+            humidity_fraction?: number | string | null;
+            /** Format: date-time */
+            taken_at: string;
+        };
+        /** @description One reading, taken at `happened_at`; or several under `readings`, or a table as text/csv. */
+        ReadingsInRequest: {
+            air_c?: number | string | null;
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            humidity_fraction?: number | string | null;
+            /** Format: uuid */
+            id?: string;
+            /** @default  */
+            note: string;
+            readings?: components["schemas"]["ReadingRowInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            table?: string;
+        };
+        ReadingsOrSteps: components["schemas"]["ReadingOutPage"] | components["schemas"]["AirStepsOut"];
+        ReadingsOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            /** @description Columns of a table that were not read. */
+            passed_over: string[];
+            /** @description The reading, where there is one only. */
+            reading: components["schemas"]["ReadingOut"] | null;
+            /** @description Readings that were here already. */
+            repeated: number;
+            stored: number;
+            warnings: components["schemas"]["ReadingWarningOut"][];
+        };
+        ReadingWarningOut: {
+            code: string;
+            detail: string;
+            /** Format: double */
+            did_you_mean_c: number | null;
+            /** Format: double */
+            did_you_mean_fraction: number | null;
+            /** Format: uuid */
+            reading_id: string;
+            /** Format: date-time */
+            taken_at: string;
+            /**
+             * @description * `used` - Used
+             *     * `left_out` - Left Out
+             *     * `asked` - Asked
+             * @enum {string}
+             */
+            use: "used" | "left_out" | "asked";
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        ReminderAnswerInRequest: {
+            /**
+             * @description * `done` - done
+             *     * `snooze` - snooze
+             *     * `let_go` - let_go
+             * @enum {string}
+             */
+            answer: "done" | "snooze" | "let_go";
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * Format: date-time
+             * @description Until when it is put off.
+             */
+            until?: string;
+        };
+        /** @description What every answer to an act says. */
+        ReminderAnswerOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            reminder: components["schemas"]["ReminderOut"];
+        };
+        ReminderOut: {
+            /** @description `let_go` after the third time put off. */
+            readonly asks: string | null;
+            body?: string;
+            /**
+             * @description * `A` - A
+             *     * `B` - B
+             *     * `C` - C
+             *     * `D` - D
+             * @enum {string}
+             */
+            readonly class: "A" | "B" | "C" | "D";
+            /** Format: date-time */
+            due_at: string;
+            /** Format: uuid */
+            id?: string;
+            kind: string;
+            link?: string;
+            readonly objects: {
+                [key: string]: unknown;
+            }[];
+            /** Format: date-time */
+            snoozed_until?: string | null;
+            /** Format: int64 */
+            snoozes?: number;
+            /**
+             * @description * `due` - Due
+             *     * `sent` - Sent
+             *     * `done` - Done
+             *     * `snoozed` - Snoozed
+             *     * `let_go` - Let Go
+             *     * `withdrawn` - Withdrawn
+             * @enum {string}
+             */
+            state?: "due" | "sent" | "done" | "snoozed" | "let_go" | "withdrawn";
+            title: string;
+        };
+        /** @description Some ReminderOut rows, and where the next ones are. */
+        ReminderOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["ReminderOut"][];
+        };
+        /** @description Takes back the act that `corrects` names. */
+        RetractionInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        RetractionOut: {
+            /** Format: uuid */
+            corrects: string;
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            pieces: components["schemas"]["PieceBriefOut"][];
+        };
+        RunOut: {
+            /** Format: date-time */
+            asked_at: string;
+            /** Format: date-time */
+            done_at?: string | null;
+            /** Format: uuid */
+            id?: string;
+            inputs?: unknown;
+            problem?: unknown | null;
+            /** Format: double */
+            progress_fraction?: number;
+            result?: unknown | null;
+            /**
+             * @description * `queued` - Queued
+             *     * `running` - Running
+             *     * `done` - Done
+             *     * `refused` - Refused
+             *     * `failed` - Failed
+             *     * `cancelled` - Cancelled
+             * @enum {string}
+             */
+            state?: "queued" | "running" | "done" | "refused" | "failed" | "cancelled";
+            task: string;
+        };
+        /** @description What every answer to an act says. */
+        SettingsChangedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            settings: components["schemas"]["SettingsOut"];
+        };
+        SettingsOut: {
+            /** Format: double */
+            assumed_air_c?: number;
+            /** Format: double */
+            assumed_humidity_fraction?: number;
+            /** Format: int64 */
+            bisque_fee_minor_per_l?: number | null;
+            bisque_may_touch?: boolean;
+            currency?: string;
+            /** Format: int64 */
+            glaze_fee_minor_per_l?: number | null;
+            /** Format: double */
+            glaze_gap_mm?: number;
+            /** Format: double */
+            mould_dry_below_fraction?: number;
+            /** Format: double */
+            mould_usable_below_fraction?: number;
+            /** Format: double */
+            open_kiln_below_c?: number;
+            /** Format: time */
+            quiet_from?: string;
+            /** Format: time */
+            quiet_until?: string;
+            /** Format: double */
+            refire_headroom_mm?: number;
+            /** Format: int64 */
+            revision?: number;
+            /** Format: double */
+            wall_limit_mm?: number;
+        };
+        /** @description The shared phone that asks, and who may pick themselves on it. */
+        SharedPhoneOut: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            readonly people: components["schemas"]["HolderOut"][];
+            studio: components["schemas"]["MyStudioOut"];
+        };
+        SignInInRequest: {
+            password: string;
+            username: string;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        SlabBlockInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            batch_ids?: string[];
+            body_ids: string[];
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            label: string;
+            /** Format: date */
+            laid_on?: string | null;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** Format: date-time */
+            used_up_at?: string | null;
+        };
+        SlabBlockOut: {
+            readonly batches: {
+                [key: string]: string;
+            }[];
+            readonly bodies: {
+                [key: string]: string;
+            }[];
+            readonly cautions: string[];
+            /** Format: uuid */
+            id?: string;
+            label: string;
+            /** Format: date */
+            laid_on?: string | null;
+            /** Format: date-time */
+            used_up_at?: string | null;
+        };
+        /** @description Some SlabBlockOut rows, and where the next ones are. */
+        SlabBlockOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["SlabBlockOut"][];
+        };
+        SpotOut: {
+            stage: string;
+            state: string;
+            words: string;
+        };
+        /**
+         * @description A piece came to a spot of the job. Going back wants a `reason`; a loss may say its cause.
+         *
+         *     `reason` "catching_up" lets a step stand that skips others; "found" brings a missing piece back.
+         */
+        StageEventInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** @default  */
+            cause: string;
+            /** @default false */
+            cause_is_guess: boolean;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * @description * `first` - First
+             *     * `second` - Second
+             * @default
+             * @enum {string}
+             */
+            grade: "first" | "second" | "";
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            part_id?: string | null;
+            /** Format: uuid */
+            place_id?: string | null;
+            /** @default  */
+            reason: string;
+            /**
+             * @description * `none` - None
+             *     * `plain` - Plain
+             *     * `mixed` - Mixed
+             * @default
+             * @enum {string|null}
+             */
+            reclaim: "none" | "plain" | "mixed" | "" | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `model` - model
+             *     * `mould` - mould
+             *     * `pressing` - pressing
+             *     * `assembly` - assembly
+             *     * `drying` - drying
+             *     * `bisque` - bisque
+             *     * `glaze` - glaze
+             *     * `finished` - finished
+             *     * `delivered` - delivered
+             *     * `lost` - lost
+             * @enum {string}
+             */
+            stage: "model" | "mould" | "pressing" | "assembly" | "drying" | "bisque" | "glaze" | "finished" | "delivered" | "lost";
+            /**
+             * @description * `wants_model` - wants_model
+             *     * `wants_mould` - wants_mould
+             *     * `to_press` - to_press
+             *     * `in_mould` - in_mould
+             *     * `out` - out
+             *     * `joined` - joined
+             *     * `drying` - drying
+             *     * `bone_dry` - bone_dry
+             *     * `in_bisque` - in_bisque
+             *     * `bisqued` - bisqued
+             *     * `glazed` - glazed
+             *     * `in_glaze` - in_glaze
+             *     * `glaze_fired` - glaze_fired
+             *     * `checked` - checked
+             *     * `packed` - packed
+             *     * `delivered` - delivered
+             *     * `scrapped` - scrapped
+             *     * `missing` - missing
+             *     * `let_go` - let_go
+             * @enum {string}
+             */
+            state: "wants_model" | "wants_mould" | "to_press" | "in_mould" | "out" | "joined" | "drying" | "bone_dry" | "in_bisque" | "bisqued" | "glazed" | "in_glaze" | "glaze_fired" | "checked" | "packed" | "delivered" | "scrapped" | "missing" | "let_go";
+        };
+        StageEventRowOut: {
+            cause: string;
+            cause_is_guess: boolean;
+            grade: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            is_interrupted: boolean;
+            /** Format: uuid */
+            occasion_id: string | null;
+            occasion_name: string;
+            /** Format: uuid */
+            part_id: string | null;
+            /** Format: uuid */
+            place_id: string | null;
+            reason: string;
+            reclaim: string;
+            stage: string;
+            state: string;
+        };
+        /** @description Some StageEventRowOut rows, and where the next ones are. */
+        StageEventRowOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["StageEventRowOut"][];
+        };
+        /** @description One thing that was said of a mould part. */
+        StateSaidOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            reason: string;
+            /**
+             * @description * `whole` - Whole
+             *     * `chipped` - Chipped
+             *     * `out_of_use` - Out Of Use
+             *     * `missing` - Missing
+             * @enum {string}
+             */
+            state: "whole" | "chipped" | "out_of_use" | "missing";
+        };
+        /** @description Some StateSaidOut rows, and where the next ones are. */
+        StateSaidOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["StateSaidOut"][];
+        };
+        /** @description One act of a story. What was taken back is there still, and says by whom and when. */
+        TellingOut: {
+            /** Format: uuid */
+            corrects: string | null;
+            device: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            is_also_said: boolean;
+            /** @description Waits for two stories to be settled. */
+            is_held: boolean;
+            is_late: boolean;
+            is_taken_back: boolean;
+            member: components["schemas"]["PersonNamedOut"];
+            note: string | null;
+            /** Format: date-time */
+            taken_back_at: string | null;
+            taken_back_by: components["schemas"]["PersonNamedOut"] | null;
+            verb: string;
+            words: string;
+            /** Format: date-time */
+            written_at: string;
+        };
+        /** @description Some TellingOut rows, and where the next ones are. */
+        TellingOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["TellingOut"][];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        TokenInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** @description Some of your own; a sensor needs `record_climate` only. */
+            grants: ("see_studio" | "record_climate" | "report_damage" | "move_place" | "add_photo" | "put_on_load" | "press_own" | "check_own" | "cover_own" | "advance_own" | "advance_any" | "settle_clashes_any" | "merge_pieces" | "scrap_own" | "plan_pieces" | "book_moulds" | "edit_own_moulds" | "promise_own" | "share_own" | "see_own_prices" | "build_loads" | "settle_loads" | "record_firings" | "plan_firings" | "override_dryness" | "service_kilns" | "manage_members" | "manage_settings" | "set_fees" | "see_all_prices" | "lift_display_only" | "sign_papers" | "read_everything" | "erase_person")[];
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            name: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        TokenMadeOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            /** @description `Authorization: Token <key>`; shown this once. */
+            key: string;
+            token: components["schemas"]["TokenOut"];
+        };
+        TokenOut: {
+            /** Format: uuid */
+            device_id: string;
+            grants?: unknown;
+            /** Format: uuid */
+            id?: string;
+            /** Format: date-time */
+            made_at: string;
+            /** Format: uuid */
+            member_id: string;
+            name: string;
+            prefix: string;
+            /** Format: date-time */
+            revoked_at?: string | null;
+            /** Format: date-time */
+            used_at?: string | null;
+        };
+        /** @description Some TokenOut rows, and where the next ones are. */
+        TokenOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["TokenOut"][];
+        };
+        /** @description How it feels; without a part, the whole piece. */
+        TouchCheckInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * @description * `soft` - Soft
+             *     * `leather_hard` - Leather Hard
+             *     * `too_stiff` - Too Stiff
+             *     * `bone_dry` - Bone Dry
+             * @enum {string}
+             */
+            feel: "soft" | "leather_hard" | "too_stiff" | "bone_dry";
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            part_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        TouchCheckRowOut: {
+            feel: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            part_id: string | null;
+        };
+        /** @description Some TouchCheckRowOut rows, and where the next ones are. */
+        TouchCheckRowOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["TouchCheckRowOut"][];
+        };
+        UnitsInRequest: {
+            /**
+             * @description * `mm` - mm
+             *     * `in` - in
+             * @enum {string}
+             */
+            length?: "mm" | "in";
+            /**
+             * @description * `g` - g
+             *     * `lb` - lb
+             * @enum {string}
+             */
+            mass?: "g" | "lb";
+            /**
+             * @description * `c` - c
+             *     * `f` - f
+             * @enum {string}
+             */
+            temperature?: "c" | "f";
+        };
+        UnitsOut: {
+            /**
+             * @description * `mm` - mm
+             *     * `in` - in
+             * @enum {string}
+             */
+            length: "mm" | "in";
+            /**
+             * @description * `g` - g
+             *     * `lb` - lb
+             * @enum {string}
+             */
+            mass: "g" | "lb";
+            /**
+             * @description * `c` - c
+             *     * `f` - f
+             * @enum {string}
+             */
+            temperature: "c" | "f";
+        };
+        VisitOut: {
+            /** Format: date-time */
+            at: string;
+            /** Format: uuid */
+            occasion_id: string | null;
+            occasion_name: string;
+            reason: string;
+            stage: string;
+            state: string;
+            words: string;
+        };
+        /** @description How worn the most used part is, in the studio's own limits. */
+        WearOut: {
+            looks_again_at: number | null;
+            pressings: number;
+            pressings_left: number | null;
+            word: string;
+        };
+        WindowOut: {
+            closes: components["schemas"]["QuantilesOut"] | null;
+            opens: components["schemas"]["QuantilesOut"] | null;
+        };
+        WindowsOut: {
+            bisque: components["schemas"]["QuantilesOut"];
+            demould: components["schemas"]["WindowOut"];
+            join: components["schemas"]["WindowOut"];
+            shrinkage_ended: components["schemas"]["QuantilesOut"];
+        };
+        /** @description A warning or a caution: a code for screens, a sentence for people. */
+        WordOut: {
+            code: string;
+            detail: string;
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    invitation_link_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LinkOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    invitation_link_accept: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewcomerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    me_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    me_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedMeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    session_begin: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignInInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    session_end: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description No response body */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    away_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AwayOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    away_say: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AwayInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AwayMadeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    away_call_off: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                away_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description No response body */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_bench_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BenchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_bulk_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BulkInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BulkOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    clashes_list: {
+        parameters: {
+            query?: {
+                piece?: string;
+                /**
+                 * @description * `open` - Open
+                 *     * `answered` - Answered
+                 *     * `gone` - Gone
+                 */
+                state?: "open" | "answered" | "gone";
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClashOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    clashes_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                clash_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClashWholeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_clashes_answers_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                clash_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClashAnswerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClashAnswerOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    clay_bodies_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BodyOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_clay_bodies_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BodyInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BodyOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_clay_bodies_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BodyOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_clay_bodies_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedBodyChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BodyOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    test_bars_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BarOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_clay_bodies_test_bars_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BarInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BarOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    colour_batches_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_colour_batches_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BatchInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_colour_batches_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_colour_batches_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedBatchChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    designs_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DesignOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_designs_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DesignInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DesignMadeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_designs_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                design_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DesignOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_designs_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                design_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedDesignChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DesignMadeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    devices_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeviceOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    devices_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DeviceInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeviceChangedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    devices_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                device_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeviceOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    devices_revoke: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                device_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description No response body */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    devices_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                device_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedDeviceChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeviceChangedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    invitations_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InvitationOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    invitations_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["InvitationInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InvitationMadeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    invitations_withdraw: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                invitation_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description No response body */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    journal_list: {
+        parameters: {
+            query?: {
+                /** @description Only what was heard after this number. */
+                after?: number;
+                /** @description Only what tells of this thing. */
+                subject?: string;
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JournalEntryOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    masters_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MasterOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_masters_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MasterInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MasterOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_masters_events_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                master_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MasterEventInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MasterOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    members_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MemberOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    members_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                member_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MemberOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    members_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                member_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedMemberChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MemberChangedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_parts_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                part_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldPartOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    mould_part_events_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                part_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StateSaidOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_parts_events_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                part_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MouldPartEventInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldPartEventOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    mould_sets_list: {
+        parameters: {
+            query?: {
+                /** @description Only sets for this design. */
+                design?: string;
+                /** @description Only this member's sets. */
+                owner?: string;
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldSetOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MouldSetInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldSetOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldSetOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedMouldSetChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldSetOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    mould_bookings_list: {
+        parameters: {
+            query?: {
+                /** @description Those that are over, too. */
+                all?: boolean;
+            };
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BookingOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_bookings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BookingInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BookingOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_bookings_endings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                booking_id: string;
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["BookingEndInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BookingOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    castings_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CastingOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_castings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CastingInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PouredOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    mould_inspections_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InspectionRowOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_inspections_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["InspectionInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InspectionRowOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    pressings_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PressingRowOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_pressings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PressingInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PressingAnswerOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_readiness_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadinessOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    mould_weighings_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldWeighingRowOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_mould_sets_weighings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MouldWeighingInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MouldWeighingOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    number_blocks_lease: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NumberBlockInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NumberBlockOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    opening_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpeningOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    opening_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedOpeningInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpeningChangedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    part_events_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                part_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartEventRowOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_parts_events_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                part_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PartEventInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    pieces_list: {
+        parameters: {
+            query?: {
+                maker?: string;
+                place?: string;
+                q?: string;
+                /**
+                 * @description * `model` - model
+                 *     * `mould` - mould
+                 *     * `pressing` - pressing
+                 *     * `assembly` - assembly
+                 *     * `drying` - drying
+                 *     * `bisque` - bisque
+                 *     * `glaze` - glaze
+                 *     * `finished` - finished
+                 *     * `delivered` - delivered
+                 *     * `lost` - lost
+                 */
+                stage?: "model" | "mould" | "pressing" | "assembly" | "drying" | "bisque" | "glaze" | "finished" | "delivered" | "lost";
+                /**
+                 * @description * `wants_model` - wants_model
+                 *     * `wants_mould` - wants_mould
+                 *     * `to_press` - to_press
+                 *     * `in_mould` - in_mould
+                 *     * `out` - out
+                 *     * `joined` - joined
+                 *     * `drying` - drying
+                 *     * `bone_dry` - bone_dry
+                 *     * `in_bisque` - in_bisque
+                 *     * `bisqued` - bisqued
+                 *     * `glazed` - glazed
+                 *     * `in_glaze` - in_glaze
+                 *     * `glaze_fired` - glaze_fired
+                 *     * `checked` - checked
+                 *     * `packed` - packed
+                 *     * `delivered` - delivered
+                 *     * `scrapped` - scrapped
+                 *     * `missing` - missing
+                 *     * `let_go` - let_go
+                 */
+                state?: "wants_model" | "wants_mould" | "to_press" | "in_mould" | "out" | "joined" | "drying" | "bone_dry" | "in_bisque" | "bisqued" | "glazed" | "in_glaze" | "glaze_fired" | "checked" | "packed" | "delivered" | "scrapped" | "missing" | "let_go";
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceBriefOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlanInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    pieces_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    touch_checks_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TouchCheckRowOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_checks_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TouchCheckInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    covers_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CoverRowOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_covers_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CoverInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_drying_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DryingOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    pieces_history: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TellingOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    moves_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MoveRowOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_moves_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MoveInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    parts_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartWholeOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_parts_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PartMadeInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PartActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    stage_events_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StageEventRowOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_stage_events_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["StageEventInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    piece_weighings_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceWeighingRowOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_weighings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PieceWeighingInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    places_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlaceOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_places_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlaceInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlaceOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_places_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                place_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlaceOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_places_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                place_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedPlaceChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlaceOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    readings_list: {
+        parameters: {
+            query?: {
+                /** @description Seconds; gives means of even steps instead. */
+                every?: number;
+                from?: string;
+                to?: string;
+                use?: "asked" | "left_out" | "used";
+            };
+            header?: never;
+            path: {
+                place_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingsOrSteps"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_places_readings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                place_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["ReadingsInRequest"];
+                "text/csv": string;
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingsOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_readings_answers_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                reading_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadingAnswerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadingAnswerOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    reminders_list: {
+        parameters: {
+            query?: {
+                state?: "done" | "due" | "snoozed";
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReminderOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_reminders_answers_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                reminder_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReminderAnswerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReminderAnswerOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_retractions_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RetractionInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RetractionOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_runs_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                run_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RunOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_runs_destroy: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                run_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description No response body */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    settings_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SettingsOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    settings_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedSettingsInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SettingsChangedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    slab_blocks_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SlabBlockOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_slab_blocks_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SlabBlockInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SlabBlockOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_slab_blocks_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SlabBlockOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_slab_blocks_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedSlabBlockChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SlabBlockOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_test_bars_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BarOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_test_bars_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedBarChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BarOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    tokens_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TokenOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    tokens_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TokenInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TokenMadeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    tokens_revoke: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+                token_id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description No response body */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+}
