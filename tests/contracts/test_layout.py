@@ -100,11 +100,13 @@ class TestTest:
         _, *folders, name = path.relative_to(ROOT).parts
         source = ROOT.joinpath(*folders, name.removeprefix("test_"))
 
-        # A layer, or a package inside it, may be tested by topic too.
+        # A layer, or a package inside it, may be tested by topic too; outside the layers are whole
+        # programs, which are tested from without.
         layer = ".".join(folders)
         tree = ast.parse(path.read_text(encoding="utf-8"))
         is_topic = any(name.startswith(layer) for node in ast.walk(tree) for name in imports(node))
-        assert source.exists() or source.with_suffix("").is_dir() or is_topic
+        is_program = len(folders) > 1 and folders[1] in ONLY_STUDIO | ONLY_FIRINGS
+        assert source.exists() or source.with_suffix("").is_dir() or is_topic or is_program
 
 
 @pytest.mark.parametrize(
