@@ -200,7 +200,7 @@ def _inputs(question: _Question) -> dict[str, Any]:
         "mould_free_water_fraction": plaster.free_water_fraction if plaster else None,
         "air": list(sky.sources),
         "readings": sky.readings,
-        "last_reading_at": sky.heard_at.isoformat() if sky.heard_at else None,
+        "last_reading_at": sky.last_taken_at.isoformat() if sky.last_taken_at else None,
         "assumed": [*question.part.assumed, *sky.assumed],
     }
 

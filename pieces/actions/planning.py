@@ -81,7 +81,7 @@ def begin(*, act: Act, given: Sequence[PieceGiven]) -> tuple[list[Piece], list[W
             suffix=mark.suffix,
             design=piece.design,
             body=piece.body or piece.design.body,
-            maker=piece.maker or act.member,
+            maker=None if piece.is_nobodys else piece.maker or act.member,
             use=piece.use,
             begun_at=act.happened_at,
             since_at=act.happened_at,

@@ -45,9 +45,11 @@ def tell_makers(*, studio: Studio, at: datetime) -> int:
 
 def _forecasts(studio: Studio) -> Iterator[Forecast]:
     return iter(
-        Forecast.objects.filter(studio=studio, known_since__isnull=False, piece__maker__isnull=False)
+        Forecast.objects.filter(
+            studio=studio, known_since__isnull=False, piece__maker__isnull=False,
+            piece__is_undone=False,
+        )
         .exclude(windows={})
-        .exclude(piece__is_undone=True)
         .select_related(
             "piece__design", "piece__maker", "piece__place", "part__design_part",
             "part__pressing__casting__mould_set__place",
@@ -118,7 +120,8 @@ def _dry(forecasts: list[Forecast]) -> Iterator[Wish]:
             title=f"{_named(piece)} is perhaps dry enough to fire{_where(piece.place)}.",
             body="Feel its thickest part, or weigh it twice. Damp ware bursts in the kiln.",
         )
-        yield _wish(max(rows, key=lambda row: row.known_since or datetime.min), about, due_at)
+        since = max(row.known_since for row in rows if row.known_since is not None)
+        yield _maker(piece), about, due_at, since
 
 
 def _take_back(studio: Studio, wishes: list[Wish]) -> None:

@@ -14,7 +14,7 @@ class PieceGiven:
     """A piece that is meant or made; an id that exists already means that piece.
 
     Without a mark it gets the next number of its design's series; without a maker it is the
-    writer's.
+    writer's, unless it is nobody's: found on a shelf, say.
     """
 
     id: UUID
@@ -23,6 +23,7 @@ class PieceGiven:
     maker: Member | None = None
     body: ClayBody | None = None
     use: str = Piece.Use.FOOD
+    is_nobodys: bool = False
 
 
 @dataclass(frozen=True, slots=True)

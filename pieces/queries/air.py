@@ -23,13 +23,15 @@ Stay = tuple[datetime, UUID | None]
 class Sky:
     """One piece's air from its pressing on.
 
-    `heard_at` is when the newest of its readings was heard, `assumed` names what was not measured.
+    `last_taken_at` is when the newest of the readings used was taken, `heard_at` when the newest
+    of all was heard; `assumed` names what was not measured.
     """
 
     studio: Studio
     climate: Climate
     sources: tuple[str, ...]
     readings: int
+    last_taken_at: datetime | None
     heard_at: datetime | None
     changed: tuple[tuple[datetime, datetime], ...]
     assumed: tuple[str, ...]
@@ -69,6 +71,9 @@ class Skies:
             sources=tuple(dict.fromkeys(air.words for air, *_ in airs)),
             readings=sum(
                 len(air.samples) for air in {a.source_place_id: a for a, *_ in airs}.values()
+            ),
+            last_taken_at=max(
+                (air.samples[-1][0] for air, *_ in airs if air.samples), default=None
             ),
             heard_at=max((heard for _, heard in changed), default=None),
             changed=changed,

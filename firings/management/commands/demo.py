@@ -28,7 +28,9 @@ class Command(BaseCommand):
 
     def handle(self, *args: Any, renew: bool = False, **options: Any) -> None:
         if Studio.objects.exists() and not renew:
-            raise CommandError("There is a studio in this database; the demo is not loaded into it.")
+            raise CommandError(
+                "There is a studio in this database; the demo is not loaded into it."
+            )
         password = os.environ.get("NATCH_DEMO_PASSWORD") or secrets.token_urlsafe(9)
         now = timezone.now()
         studio = load(clock=Clock(now), password=password, slug=_free_slug())
