@@ -49,6 +49,7 @@ class Clay:
         self.began: dict[UUID, UUID] = {}
         self.frozen: set[UUID] = set()
         self.is_reopened = False
+        self.joined_by_others: set[UUID] = set()
 
     def tell(self, fact: PartFact, *, is_agreed: Callable[[UUID, UUID], bool]) -> Heard:
         """Take one act in; `is_agreed` says whether a person let two acts stand together."""
@@ -169,6 +170,7 @@ class Clay:
         last = left[0]
         self.changes[last.id] = Change(act, last)
         self.parts[last.id] = replace(last, state="joined", joined_at=joined.joined_at)
+        self.joined_by_others.add(last.id)
 
     def _heard(self, part: PartNow, fact: PartFact) -> tuple[Heard, PartNow]:
         if fact.kind == "pressed":
@@ -180,6 +182,10 @@ class Clay:
         if not part.is_alive:
             # What ended cannot be joined; anything else told of it comes too late to matter.
             return (Heard.CLASHES if fact.kind == "joined" else Heard.BESIDE), part
+        if fact.kind == "joined" and part.id in self.joined_by_others:
+            # Somebody tapped the part that the others were joined to: no second story.
+            self.joined_by_others.discard(part.id)
+            return Heard.STANDS, part
         changed = _changed(part, fact)
         if changed is not None:
             return Heard.STANDS, changed

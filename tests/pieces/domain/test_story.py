@@ -75,6 +75,13 @@ class TestParts:
         assert pairs(story) == [expected]
         assert spot(story) == stages.OUT
 
+    def test_tapping_the_part_the_others_were_joined_to_is_no_second_story(self):
+        story = joined_boat().part(18.1, "body", "joined").told()
+
+        assert spot(story) == stages.JOINED
+        assert story.now.since_at == at(18)
+        assert not story.also_said
+
     def test_a_crack_is_damage_until_the_part_is_replaced(self):
         book = joined_boat().part(28, "handle", "cracked")
         assert book.told().now.is_damaged
