@@ -28,7 +28,7 @@ def has_studio() -> bool:
 
 
 def main(words: list[str]) -> None:
-    """Do both; print `demo` when the demo was loaded."""
+    """Do both; print `demo` when the demo was loaded, `empty` when there is still no studio."""
     django.setup()
     try:
         if migrate():
@@ -37,6 +37,8 @@ def main(words: list[str]) -> None:
             sys.stderr.write("  Loading the demo …\n")
             call_command("demo", verbosity=0)
             sys.stdout.write("demo\n")
+        elif not has_studio():
+            sys.stdout.write("empty\n")
     except OperationalError as error:
         sys.exit(f"The database does not answer: {str(error).strip().splitlines()[0]}")
 

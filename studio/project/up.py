@@ -174,7 +174,10 @@ def prepare(wish: Wish, environment: dict[str, str]) -> None:
     )
     if done.returncode != 0:
         raise CannotGoOn("The database could not be made ready; the reason stands above.")
-    if "demo" in done.stdout.split():
+    found = done.stdout.split()
+    if "empty" in found:
+        say("  There is no studio yet: python3 manage.py found STUDIO USERNAME makes one.")
+    if "demo" in found:
         file = wish.data / "demo-password"
         file.touch(mode=0o600)
         file.write_text(password, encoding="utf-8")
