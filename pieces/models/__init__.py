@@ -1,19 +1,30 @@
 from .clashes import Clash, ClashAnswer
+from .commissions import Assignment, Commission, Match, SetRecipe, TestReport
 from .drying import Forecast
 from .facts import Cover, Move, PartEvent, PieceFactQuerySet, PieceWeighing, StageEvent, TouchCheck
-from .pieces import Part, Piece
+from .found import Claim, FoundPiece
+from .pieces import CommissionLine, Part, Piece, Use
 
 __all__ = [
+    "Assignment",
+    "Claim",
     "Clash",
     "ClashAnswer",
+    "Commission",
+    "CommissionLine",
     "Cover",
     "Forecast",
+    "FoundPiece",
+    "Match",
     "Move",
     "Part",
     "PartEvent",
     "Piece",
     "PieceFactQuerySet",
     "PieceWeighing",
+    "SetRecipe",
     "StageEvent",
+    "TestReport",
     "TouchCheck",
+    "Use",
 ]

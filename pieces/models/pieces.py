@@ -6,15 +6,39 @@ from moulds.models import Design, DesignPart, Pressing
 from studio.models import ClayBody, Member, Place, StudioOwned
 
 
+class Use(models.TextChoices):
+    """What ware is meant for. `display` is lifted by the owner only."""
+
+    FOOD = "food"
+    DISPLAY = "display"
+
+
+class CommissionLine(StudioOwned):
+    """So many sets of one thing in an order; a piece is promised to one line at most."""
+
+    commission = models.ForeignKey(
+        "pieces.Commission", on_delete=models.PROTECT, related_name="lines"
+    )
+    what = models.CharField(max_length=120)
+    wanted_sets = models.PositiveSmallIntegerField()
+    order = models.PositiveSmallIntegerField(default=0)
+
+    class Meta:
+        ordering = ["order", "id"]
+
+    def belongs_to(self, member: Member) -> bool:
+        return self.commission.belongs_to(member)
+
+
 class Piece(StudioOwned):
     """What is delivered. Only the fold writes stage, state, since, place and cover.
 
     `is_undone` marks a piece whose making was taken back: it is in no list, and its mark is free.
+    `line` is written by planning and assigning, `unclaimed_since` by finding: while it is set the
+    piece is nobody's, and no load may take it.
     """
 
-    class Use(models.TextChoices):
-        FOOD = "food"
-        DISPLAY = "display"
+    Use = Use
 
     class CoverState(models.TextChoices):
         OPEN = "open"
@@ -43,6 +67,10 @@ class Piece(StudioOwned):
     is_undone = models.BooleanField(default=False)
     has_clash = models.BooleanField(default=False)
     look_again_at = models.DateTimeField(null=True)
+    line = models.ForeignKey(
+        CommissionLine, null=True, on_delete=models.PROTECT, related_name="pieces"
+    )
+    unclaimed_since = models.DateTimeField(null=True)
 
     class Meta:
         constraints = [

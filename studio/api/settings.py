@@ -45,6 +45,9 @@ class SettingsIn(ChangeIn):
     glaze_fee_minor_per_l = serializers.IntegerField(
         min_value=0, max_value=10**6, required=False, allow_null=True
     )
+    found_notice_days = serializers.IntegerField(
+        min_value=1, max_value=730, required=False, help_text="How long found ware is kept."
+    )
 
 
 class SettingsOut(serializers.ModelSerializer[StudioSettings]):

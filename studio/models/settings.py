@@ -28,6 +28,7 @@ class StudioSettings(models.Model):
     currency = models.CharField(max_length=3, default="GBP")
     bisque_fee_minor_per_l = models.PositiveIntegerField(null=True)
     glaze_fee_minor_per_l = models.PositiveIntegerField(null=True)
+    found_notice_days = models.PositiveSmallIntegerField(default=30)
 
 
 class OpeningHours(StudioOwned):
