@@ -23,6 +23,7 @@ EDITABLE = (
     "footprint_x_mm",
     "footprint_y_mm",
     "height_mm",
+    "is_round",
 )
 SIZES = ("footprint_x_mm", "footprint_y_mm", "height_mm")
 
@@ -71,6 +72,7 @@ def make(
     body: ClayBody | None = None,
     uses_moulds: bool = True,
     sizes_mm: Mapping[str, float | None] | None = None,
+    is_round: bool = False,
 ) -> Design:
     """Make a design with its parts.
 
@@ -88,6 +90,7 @@ def make(
         series=series,
         body=body,
         uses_moulds=uses_moulds,
+        is_round=is_round,
         **(sizes_mm or {}),
     )
     for order, part in enumerate(parts):

@@ -39,6 +39,7 @@ class DesignOut(Shape):
     footprint_x_mm = serializers.FloatField(allow_null=True)
     footprint_y_mm = serializers.FloatField(allow_null=True)
     height_mm = serializers.FloatField(allow_null=True)
+    is_round = serializers.BooleanField()
     revision = serializers.IntegerField()
     parts = DesignPartOut(many=True)
 

@@ -42,6 +42,7 @@ class DesignList(StudioView):
                 parts=given["parts"],
                 body=given.get("body"),
                 uses_moulds=given["uses_moulds"],
+                is_round=given["is_round"],
                 sizes_mm={name: given[name] for name in designs.SIZES if name in given},
             )
             return _made(design)

@@ -67,6 +67,9 @@ class DesignIn(ActIn):
     footprint_x_mm = _length()
     footprint_y_mm = _length()
     height_mm = _length()
+    is_round = serializers.BooleanField(
+        default=False, help_text="The footprint is a circle, its diameter the greater width."
+    )
     parts = DesignPartIn(many=True, allow_empty=False)
 
 
@@ -80,6 +83,7 @@ class DesignChangeIn(ChangeIn):
     footprint_x_mm = _length()
     footprint_y_mm = _length()
     height_mm = _length()
+    is_round = serializers.BooleanField(required=False)
     parts = DesignPartIn(many=True, required=False)
 
 

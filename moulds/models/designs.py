@@ -16,6 +16,7 @@ class Design(StudioOwned):
     footprint_x_mm = models.FloatField(null=True)
     footprint_y_mm = models.FloatField(null=True)
     height_mm = models.FloatField(null=True)
+    is_round = models.BooleanField(default=False)
     revision = models.PositiveIntegerField(default=1)
 
     class Meta:

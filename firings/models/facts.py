@@ -1,0 +1,86 @@
+"""What happened to loads: rows that are never changed."""
+
+from django.db import models
+
+from pieces.models import Piece
+from studio.models import Fact, Place
+
+from .loads import Load
+from .programmes import FiringKind
+
+
+class LoadEvent(Fact):
+    """A load was settled, lit, opened …; `results` goes from placement id to how it came out."""
+
+    class Kind(models.TextChoices):
+        SETTLED = "settled"
+        REOPENED = "reopened"
+        LOADING = "loading"
+        STARTED = "started"
+        STOPPED = "stopped"
+        RESUMED = "resumed"
+        ENDED = "ended"
+        OPENED = "opened"
+        UNLOADED = "unloaded"
+        CALLED_OFF = "called_off"
+
+    load = models.ForeignKey(Load, on_delete=models.PROTECT, related_name="events")
+    kind = models.CharField(max_length=10, choices=Kind)
+    celsius = models.FloatField(null=True)
+    outcome = models.CharField(max_length=10, blank=True)
+    reason = models.CharField(max_length=200, blank=True)
+    results = models.JSONField(default=dict)
+    place = models.ForeignKey(Place, null=True, on_delete=models.PROTECT, related_name="+")
+    is_catching_up = models.BooleanField(default=False)
+
+    class Meta:
+        indexes = [models.Index(fields=["load", "happened_at"], name="load_event_by_time")]
+
+
+class KilnReading(Fact):
+    """What a kiln showed at `happened_at`. Only what was taken, or was over the top, is used."""
+
+    class Use(models.TextChoices):
+        TAKEN = "taken"
+        ASKED = "asked"
+        OVER_TOP = "over_top"
+        OUT_OF_RANGE = "out_of_range"
+
+    load = models.ForeignKey(Load, on_delete=models.PROTECT, related_name="readings")
+    reading_c = models.FloatField()
+    set_c = models.FloatField(null=True)
+    words = models.CharField(max_length=200, blank=True)
+    use = models.CharField(max_length=12, choices=Use, default=Use.TAKEN)
+    why = models.CharField(max_length=200, blank=True)
+    instead_c = models.FloatField(null=True)
+
+    class Meta:
+        indexes = [models.Index(fields=["load", "happened_at"], name="kiln_reading_by_time")]
+
+
+class WitnessCone(Fact):
+    """How a cone stood after the firing, on which shelf; `clock_hand` as the hand of a clock."""
+
+    class Role(models.TextChoices):
+        GUIDE = "guide"
+        FIRING = "firing"
+        GUARD = "guard"
+
+    load = models.ForeignKey(Load, on_delete=models.PROTECT, related_name="cones")
+    level = models.PositiveSmallIntegerField(null=True)
+    role = models.CharField(max_length=6, choices=Role)
+    cone = models.CharField(max_length=4)
+    clock_hand = models.PositiveSmallIntegerField(null=True)
+    words = models.CharField(max_length=200, blank=True)
+
+
+class FiringTicket(Fact):
+    """Which cone a piece waits for, and what to mind: asked for above all before a second firing."""
+
+    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="firing_tickets")
+    kind = models.CharField(max_length=6, choices=FiringKind)
+    cone = models.CharField(max_length=4)
+    words = models.CharField(max_length=200, blank=True)
+
+    class Meta:
+        indexes = [models.Index(fields=["piece", "happened_at"], name="ticket_by_time")]
