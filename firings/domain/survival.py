@@ -1,0 +1,186 @@
+"""How many to press so that enough survive, and the last day on which to press them.
+
+Each piece is taken to survive or not by itself, so counts are binomial. Ware in one kiln shares its
+fate: a burst or a wrong firing takes neighbours, and the chance shown then is too good.
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final, Literal
+
+from scipy.special import bdtrc
+
+from studio.domain.refusals import Unworkable
+
+Basis = Literal["guess", "outcomes"]
+
+ENOUGH_OUTCOMES: Final = 20
+"""Own outcomes below which a rate is called a guess: the studio's rule, no source."""
+
+MOST_PRESSED: Final = 2_000
+SHARED_FATE: Final = (
+    "This holds only if each piece fails by itself. One kiln is one fate: spread them over two "
+    "loads."
+)
+
+
+class NeverEnough(Unworkable):
+    code = "never-enough"
+    title = "However many are pressed, that chance is not reached."
+
+
+@dataclass(frozen=True, slots=True)
+class PressCount:
+    """How many to press, and the chance of enough with as many and with one fewer.
+
+    `by_division` is what dividing by the survival gives, with its own, lower chance.
+    """
+
+    count: int
+    chance: float
+    chance_one_fewer: float
+    survival: float
+    by_division: int
+    by_division_chance: float
+    caution: str = SHARED_FATE
+
+
+@dataclass(frozen=True, slots=True)
+class SetCount:
+    """How many of each kind to press, in the order given, and the chance of enough of all."""
+
+    counts: tuple[int, ...]
+    chance: float
+    caution: str = SHARED_FATE
+
+
+def overall(survivals: Sequence[float]) -> float:
+    """Return the share that survives all stages; each is a share of what reached it, 0 to 1."""
+    for share in survivals:
+        _check_share(share)
+    return math.prod(survivals)
+
+
+def at_least(wanted: int, pressed: int, survival: float) -> float:
+    """Return the chance that at least `wanted` of `pressed` survive (binomial)."""
+    _check_share(survival)
+    if wanted <= 0:
+        return 1.0
+    return 0.0 if wanted > pressed else float(bdtrc(wanted - 1, pressed, survival))
+
+
+def press_count(wanted: int, survival: float, confidence: float) -> PressCount:
+    """Return the fewest to press so that enough survive with the chance asked for.
+
+    Parameters
+    ----------
+    wanted
+        Pieces needed, 1 or more.
+    survival
+        Share that survives everything, not rounded.
+    confidence
+        Chance asked for, above 0 and below 1.
+
+    Raises
+    ------
+    NeverEnough
+        When 2000 do not reach it.
+    """
+    _check_ask(wanted, confidence)
+    _check_share(survival)
+    if at_least(wanted, MOST_PRESSED, survival) < confidence:
+        raise NeverEnough(f"{MOST_PRESSED} pressed would not do for {wanted}.", field="survival")
+    count = next(
+        pressed
+        for pressed in range(wanted, MOST_PRESSED + 1)
+        if at_least(wanted, pressed, survival) >= confidence
+    )
+    divided = math.ceil(wanted / survival)
+    return PressCount(
+        count=count,
+        chance=at_least(wanted, count, survival),
+        chance_one_fewer=at_least(wanted, count - 1, survival),
+        survival=survival,
+        by_division=divided,
+        by_division_chance=at_least(wanted, divided, survival),
+    )
+
+
+def press_set(wanted: int, survivals: Sequence[float], confidence: float) -> SetCount:
+    """Return the fewest pieces of two or more kinds so that enough whole sets survive.
+
+    Parameters
+    ----------
+    wanted
+        Sets needed, with one piece of each kind.
+    survivals
+        Share of each kind that survives everything.
+    confidence
+        Chance asked for, above 0 and below 1.
+
+    Returns
+    -------
+    The least total; of equal totals, the one with the best chance.
+    """
+    _check_ask(wanted, confidence)
+    # Adding where it helps most gives the best chance of every total: the logarithm of
+    # each chance is concave in the count.
+    counts = [wanted] * len(survivals)
+    chances = [at_least(wanted, wanted, share) for share in survivals]
+    while (chance := math.prod(chances)) < confidence:
+        if sum(counts) >= MOST_PRESSED or min(survivals) <= 0.0:
+            raise NeverEnough(f"{sum(counts)} pressed would not do.", field="survivals")
+        more = [
+            at_least(wanted, count + 1, share)
+            for count, share in zip(counts, survivals, strict=True)
+        ]
+        best = max(range(len(counts)), key=lambda i: more[i] / chances[i])
+        counts[best] += 1
+        chances[best] = more[best]
+    return SetCount(tuple(counts), chance)
+
+
+def chance_of_enough(survivals: Sequence[float], wanted: int) -> float:
+    """Return the chance that at least `wanted` pieces live, each with its own chance.
+
+    Exact: the distribution of their number is built piece by piece (a Poisson binomial).
+    """
+    alive = [1.0]
+    for share in survivals:
+        _check_share(share)
+        grown = [chance * (1.0 - share) for chance in alive] + [0.0]
+        for count, chance in enumerate(alive):
+            grown[count + 1] += chance * share
+        alive = grown
+    return min(1.0, math.fsum(alive[max(wanted, 0) :]))
+
+
+def basis(outcomes: int) -> Basis:
+    """Return whether a rate from as many own outcomes is more than a guess."""
+    return "outcomes" if outcomes >= ENOUGH_OUTCOMES else "guess"
+
+
+def survival_after(lost: int, of: int, *, prior_lost: float, prior_of: float) -> float:
+    """Return the share that survives a stage, from own counts added to a prior.
+
+    Parameters
+    ----------
+    lost, of
+        Own pieces lost, of those that entered the stage.
+    prior_lost, prior_of
+        The studio's guess as if it were that many pieces: the mean of a beta distribution.
+    """
+    if not 0 <= lost <= of or not 0.0 <= prior_lost <= prior_of or of + prior_of <= 0.0:
+        raise ValueError("No more are lost than entered, and something entered.")
+    return 1.0 - (lost + prior_lost) / (of + prior_of)
+
+
+def _check_share(share: float) -> None:
+    if not 0.0 <= share <= 1.0:
+        raise ValueError("A share lies between 0 and 1.")
+
+
+def _check_ask(wanted: int, confidence: float) -> None:
+    if wanted < 1 or not 0.0 < confidence < 1.0:
+        raise ValueError("At least one piece, with a chance above 0 and below 1.")
