@@ -83,6 +83,7 @@ def begin(*, act: Act, given: Sequence[PieceGiven]) -> tuple[list[Piece], list[W
             body=piece.body or piece.design.body,
             maker=None if piece.is_nobodys else piece.maker or act.member,
             use=piece.use,
+            line=piece.line,
             begun_at=act.happened_at,
             since_at=act.happened_at,
             touched_at=act.happened_at,

@@ -14,7 +14,8 @@ from studio.models import Act, JournalEntry
 from . import stories
 
 # What other people were promised by it is undone by an act of its own, not by taking it back.
-NOT_HERE: Final = frozenset({"load", "commission", "member", "device"})
+NOT_HERE: Final = frozenset({"load", "commission", "found", "member", "device"})
+SAID_ANEW: Final = frozenset({"set_use"})
 
 
 class SomebodyElses(NotAllowed):
@@ -47,6 +48,8 @@ def retract(*, act: Act, may_any: bool) -> JournalEntry:
         raise UndoneOtherwise(
             f"It concerns a {elsewhere[0]}: change that instead.", concerns=elsewhere
         )
+    if named.verb in SAID_ANEW:
+        raise UndoneOtherwise("Say it anew instead.", concerns=[named.verb])
     facts = {"verb": named.verb, "happened_at": named.happened_at}
     entry = journal.write(act=act, verb="took_back", subjects=told_of, facts=facts)
     pieces = Piece.objects.filter(pk__in=[pk for kind, pk in told_of if kind == "piece"])

@@ -5,7 +5,7 @@ from uuid import UUID
 
 from moulds.models import Design
 from pieces.domain.stages import Spot
-from pieces.models import Piece
+from pieces.models import CommissionLine, Piece
 from studio.models import ClayBody, Member, Place
 
 
@@ -23,6 +23,7 @@ class PieceGiven:
     maker: Member | None = None
     body: ClayBody | None = None
     use: str = Piece.Use.FOOD
+    line: CommissionLine | None = None
     is_nobodys: bool = False
 
 

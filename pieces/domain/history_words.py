@@ -83,6 +83,18 @@ def _plain(verb: str, facts: Facts, name: Name) -> str:
             said = f"{facts.get('role')} {facts.get('method')}"
         case "settled_clash":
             said = SETTLED.get(str(facts.get("choice")), "two stories settled")
+        case "matched" | "parted":
+            gap = facts.get("seat_gap_mm")
+            said = f"{verb}{f', seat gap {gap:g} mm' if gap is not None else ''}"
+        case "assigned":
+            to_order = any(move.get("line") for move in facts.get("moves", ()))
+            said = "promised to an order" if to_order else "taken out of its order"
+        case "set_use":
+            said = "for display only" if facts.get("use") == "display" else "for food"
+        case "found_ware":
+            said = "found without a name"
+        case "returned_ware":
+            said = "given back"
         case "took_back":
             said = f"taken back: {str(facts.get('verb')).replace('_', ' ')}"
         case _:

@@ -170,9 +170,7 @@ def sets_of(
     ]
 
 
-def _fill(
-    quota: Vector, held: Mapping[Vector, int]
-) -> tuple[tuple[tuple[Vector, ...], int], ...]:
+def _fill(quota: Vector, held: Mapping[Vector, int]) -> tuple[tuple[tuple[Vector, ...], int], ...]:
     """Return which groupings to make how often, so that the sets are as many as can be.
 
     Whole groups are sets already; the others are tried by ways of filling a set, largest groups

@@ -21,9 +21,7 @@ class FoundPiece(StudioOwned):
     what = models.CharField(max_length=120)
     mark_seen = models.CharField(max_length=60, blank=True)
     place = models.ForeignKey(Place, null=True, on_delete=models.PROTECT, related_name="+")
-    piece = models.ForeignKey(
-        Piece, null=True, on_delete=models.PROTECT, related_name="found_as"
-    )
+    piece = models.ForeignKey(Piece, null=True, on_delete=models.PROTECT, related_name="found_as")
     x_mm = models.FloatField(null=True)
     y_mm = models.FloatField(null=True)
     height_mm = models.FloatField(null=True)
@@ -34,9 +32,7 @@ class FoundPiece(StudioOwned):
     notice_date = models.DateField()
     state = models.CharField(max_length=10, choices=State, default=State.OPEN, db_index=True)
     ended_at = models.DateTimeField(null=True)
-    returned_to = models.ForeignKey(
-        Member, null=True, on_delete=models.PROTECT, related_name="+"
-    )
+    returned_to = models.ForeignKey(Member, null=True, on_delete=models.PROTECT, related_name="+")
 
 
 class Claim(Fact):
