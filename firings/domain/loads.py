@@ -13,8 +13,6 @@ from types import MappingProxyType
 from typing import Final
 from uuid import UUID
 
-from studio.domain.refusals import Conflict, Unworkable
-
 
 class State(StrEnum):
     OPEN = auto()
@@ -44,7 +42,6 @@ class Kind(StrEnum):
 OUTCOMES: Final = ("fired", "not_fired", "unsure")
 RESULTS: Final = ("fired", "not_fired", "broken", "damp")
 CLAIMS: Final = (Kind.SETTLED, Kind.REOPENED)
-WANT_REASON: Final = (Kind.REOPENED, Kind.CALLED_OFF)
 
 NEXT: Final[Mapping[State, Mapping[Kind, State]]] = {
     State.OPEN: {
@@ -90,37 +87,6 @@ _TIME_OF: Final = {
     Kind.UNLOADED: "unloaded_at",
     Kind.CALLED_OFF: "called_off_at",
 }
-STATE_WORDS: Final[Mapping[str, str]] = {
-    "open": "open",
-    "settled": "settled",
-    "loading": "loading",
-    "firing": "firing",
-    "stopped": "stopped, decide",
-    "cooling": "cooling",
-    "opened": "opened",
-    "unloaded": "unloaded",
-    "called_off": "called off",
-}
-
-
-class LoadSettled(Conflict):
-    code = "load-settled"
-    title = "That load is settled."
-
-
-class LoadOutOfOrder(Conflict):
-    code = "load-out-of-order"
-    title = "That cannot happen to a load from where it is."
-
-
-class ReasonWanted(Unworkable):
-    code = "reason-wanted"
-    title = "Say why."
-
-
-class NotCoolEnough(Unworkable):
-    code = "not-cool-enough"
-    title = "That kiln is hotter than the studio opens it."
 
 
 @dataclass(frozen=True, slots=True)
@@ -216,64 +182,6 @@ def fold(events: Iterable[Event]) -> Now:
     return now
 
 
-def can_follow(state: str) -> tuple[Kind, ...]:
-    """Return the kinds of event that may come next."""
-    return tuple(NEXT[State(state)])
-
-
-def check_event(now: Now, kind: str, *, is_catching_up: bool = False) -> None:
-    """Refuse an event whose writer could see that it cannot come next.
-
-    `is_catching_up` is True for a load written down afterwards: there the steps between may be
-    missing. Raises `LoadOutOfOrder`.
-    """
-    if Kind(kind) in NEXT[now.state]:
-        return
-    if is_catching_up and _skipped(now.state, Kind(kind)) is not None:
-        return
-    follow = can_follow(now.state)
-    said = f"It can be: {_listed(follow)}." if follow else "Nothing more can happen to it."
-    raise LoadOutOfOrder(
-        f"The load is {STATE_WORDS[now.state]}. {said}",
-        state=str(now.state),
-        can_follow=[str(kind) for kind in follow],
-    )
-
-
-def check_may_edit(now: Now, *, next_load: object = None) -> None:
-    """Refuse to change what is in a load that is no longer open: raises `LoadSettled`."""
-    if now.may_be_edited:
-        return
-    raise LoadSettled(
-        f"The load is {STATE_WORDS[now.state]}; its list is closed.",
-        state=str(now.state),
-        settled_at=None if now.settled_at is None else now.settled_at.isoformat(),
-        next_load=next_load,
-        ask="technician",
-    )
-
-
-def check_reason(kind: str, reason: str) -> None:
-    """Refuse to reopen or call off a load without a word: raises `ReasonWanted`."""
-    if Kind(kind) in WANT_REASON and not reason.strip():
-        raise ReasonWanted("Everybody with ware in it will ask. Say why.", field="reason")
-
-
-def check_opening(celsius: float | None, reason: str, *, limit_c: float) -> None:
-    """Refuse to open a kiln that nobody measured, or a hot one, unless somebody says why.
-
-    Raises `NotCoolEnough`. The limit is the studio's own; makers differ. [°C]
-    """
-    if reason.strip() or (celsius is not None and celsius <= limit_c):
-        return
-    read = "No temperature was read." if celsius is None else f"It reads {celsius:.0f} °C."
-    raise NotCoolEnough(
-        f"{read} This studio opens at {limit_c:.0f} °C. Hot air burns and cold air cracks ware.",
-        field="celsius",
-        limit_c=limit_c,
-    )
-
-
 def result_of(now: Now, placement_id: str) -> str | None:
     """Return how one placement came out: its own result, else the load's; None before unloading."""
     if now.state != State.UNLOADED:
@@ -289,7 +197,9 @@ def _after(now: Now, event: Event) -> Now:
     kind = Kind(event.kind)
     if event.outcome and event.outcome not in OUTCOMES:
         raise ValueError(f"no such outcome: {event.outcome}")
-    missing: tuple[Kind, ...] | None = () if kind in NEXT[now.state] else _skipped(now.state, kind)
+    missing: tuple[Kind, ...] | None = (
+        () if kind in NEXT[now.state] else steps_left_out(now.state, kind)
+    )
     if missing is None:
         # A claim that comes to nothing leaves no doubt about the ware; a fact does.
         return now if kind in CLAIMS else replace(now, misfits=(*now.misfits, event.id))
@@ -320,7 +230,7 @@ def _state_after(kind: Kind) -> State:
     return next(after[kind] for after in NEXT.values() if kind in after)
 
 
-def _skipped(state: State, kind: Kind) -> tuple[Kind, ...] | None:
+def steps_left_out(state: State, kind: Kind) -> tuple[Kind, ...] | None:
     """Return the steps left out between a state and an event; None if the road does not lead on."""
     here = _PLACE_ON_ROAD.get(state)
     if here is None:
@@ -331,7 +241,3 @@ def _skipped(state: State, kind: Kind) -> tuple[Kind, ...] | None:
     if kind not in way:
         return None
     return tuple(way[: way.index(kind)])
-
-
-def _listed(kinds: tuple[Kind, ...]) -> str:
-    return ", ".join(kind.replace("_", " ") for kind in kinds)
