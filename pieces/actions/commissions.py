@@ -1,4 +1,4 @@
-"""Orders: taken, changed, promised for a day, closed. Names and contacts never enter the journal."""
+"""Orders: taken, changed, promised for a day, closed. The journal learns no name and no contact."""
 
 import re
 from collections.abc import Mapping, Sequence
@@ -79,7 +79,9 @@ def change(*, act: Act, commission: Commission, changes: Mapping[str, Any]) -> C
     changed = sorted(
         name for name in EDITABLE if name in changes and changes[name] != getattr(commission, name)
     )
-    told = {name: getattr(changes[name], "pk", changes[name]) for name in TOLD if name in changed}
+    told: dict[str, object] = {
+        name: getattr(changes[name], "pk", changes[name]) for name in TOLD if name in changed
+    }
     for name in changed:
         setattr(commission, name, changes[name])
     commission.revision += 1

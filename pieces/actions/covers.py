@@ -1,6 +1,7 @@
 """Covering pieces while they dry."""
 
 from collections.abc import Sequence
+from uuid import uuid5
 
 from django.db import transaction
 
@@ -22,6 +23,6 @@ def cover(
     rows = one_each(Cover, act=act, pieces=pieces, state=state)
     if entry is not None:
         for row in rows:
-            row.id = act.row_id(row.piece_id)
+            row.id = uuid5(act.row_id(row.piece_id), "cover")
     stories.append(act=act, rows=rows, verb="covered", facts={"state": state}, entry=entry)
     return rows

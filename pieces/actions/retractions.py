@@ -16,6 +16,8 @@ from . import stories
 # What other people were promised by it is undone by an act of its own, not by taking it back.
 NOT_HERE: Final = frozenset({"load", "commission", "found", "member", "device"})
 SAID_ANEW: Final = frozenset({"set_use"})
+# That a found thing is mine is nobody's but my own word.
+OWN_WORD: Final = frozenset({"claimed_ware"})
 
 
 class SomebodyElses(NotAllowed):
@@ -44,7 +46,7 @@ def retract(*, act: Act, may_any: bool) -> JournalEntry:
         raise SomebodyElses(f"{named.member.first_name} told it; ask them, or the owner.")
     told_of = list(named.subjects.values_list("kind", "subject_id"))
     elsewhere = sorted({kind for kind, _ in told_of} & NOT_HERE)
-    if elsewhere:
+    if elsewhere and named.verb not in OWN_WORD:
         raise UndoneOtherwise(
             f"It concerns a {elsewhere[0]}: change that instead.", concerns=elsewhere
         )

@@ -159,3 +159,21 @@ class BenchOut(serializers.Serializer[Any]):
     press_next = PressRowOut(many=True)
     drying = BenchRowOut(many=True)
     ready_for_bisque = BenchRowOut(many=True)
+
+
+class PromisedToOut(Shape):
+    """The order a piece is promised to."""
+
+    commission_id = serializers.UUIDField()
+    number = serializers.CharField()
+    line_id = serializers.UUIDField()
+    what = serializers.CharField()
+    promised_date = serializers.DateField(allow_null=True)
+
+
+class PartnerOut(Shape):
+    """A piece that another one stands with."""
+
+    id = serializers.UUIDField()
+    mark = serializers.CharField()
+    seat_gap_mm = serializers.FloatField(allow_null=True)

@@ -6,7 +6,15 @@ from rest_framework import serializers
 
 from moulds.models import Casting, Design
 from pieces.domain import stages
-from pieces.models import Clash, ClashAnswer, PartEvent, Piece, StageEvent, TouchCheck
+from pieces.models import (
+    Clash,
+    ClashAnswer,
+    CommissionLine,
+    PartEvent,
+    Piece,
+    StageEvent,
+    TouchCheck,
+)
 from studio.api.envelopes import ActIn
 from studio.api.fields import QuantityField
 from studio.api.related import RowField
@@ -44,7 +52,15 @@ class PlanIn(ActIn):
     maker_id = RowField(Member, source="maker", required=False, allow_null=True, default=None)
     body_id = RowField(ClayBody, source="body", required=False, allow_null=True, default=None)
     place_id = RowField(Place, source="place", required=False, allow_null=True, default=None)
-    use = serializers.ChoiceField(Piece.Use.choices, default=Piece.Use.FOOD)
+    use = serializers.ChoiceField(Piece.Use.choices, required=False)
+    line_id = RowField(
+        CommissionLine,
+        source="line",
+        required=False,
+        allow_null=True,
+        default=None,
+        help_text="The line of the order they are for; it also says the use, left out here.",
+    )
 
 
 class PressedPieceIn(Shape):
@@ -55,6 +71,7 @@ class PressedPieceIn(Shape):
     design_id = serializers.UUIDField(required=False, allow_null=True, default=None)
     maker_id = serializers.UUIDField(required=False, allow_null=True, default=None)
     use = serializers.ChoiceField(Piece.Use.choices, default=Piece.Use.FOOD)
+    line_id = serializers.UUIDField(required=False, allow_null=True, default=None)
 
 
 class PressedPartIn(Shape):

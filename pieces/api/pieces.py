@@ -9,7 +9,7 @@ from drf_spectacular.utils import extend_schema
 from rest_framework.request import Request
 from rest_framework.response import Response
 
-from pieces.actions import planning, stages
+from pieces.actions import matches, planning, stages
 from pieces.actions.shapes import PieceGiven
 from pieces.domain import cautions, next_steps
 from pieces.domain import stages as job
@@ -17,7 +17,7 @@ from pieces.domain.cautions import Caution
 from pieces.domain.stages import Spot
 from pieces.domain.story import Recipe, Story
 from pieces.models import Piece
-from pieces.queries import history
+from pieces.queries import history, sets
 from pieces.queries import pieces as queries
 from pieces.queries.story import tellings
 from studio.api.pages import keyset, paged
@@ -28,6 +28,7 @@ from studio.permissions import P
 from studio.queries import journal
 
 from .base import PLAN, PieceView
+from .commission_shown import shown_partners, shown_promise
 from .given import PieceFilterIn, PlanIn
 from .shapes import PieceBriefOut, PieceOut, PlannedOut, TellingOut
 from .shown import (
@@ -62,7 +63,12 @@ class PieceList(PieceView):
 
         def work(given: Given, act: Act) -> Mapping[str, object]:
             self.may_make_for([given["maker"]], PLAN)
+            line = given["line"]
+            if line is not None:
+                self.may(PLAN, line)
             planned = planning.plan(act=act, pieces=self._meant(given), place=given["place"])
+            if line is not None:
+                matches.together(act=act, line=line, pieces=planned.pieces)
             return {
                 "pieces": self.briefs(planned.pieces),
                 "warnings": shown_words(planned.warnings),
@@ -74,6 +80,7 @@ class PieceList(PieceView):
         named: list[dict[str, Any]] = given["pieces"] or [
             {"id": uuid7(), "mark": None} for _ in range(given["count"])
         ]
+        line = given["line"]
         return [
             PieceGiven(
                 piece["id"],
@@ -81,7 +88,8 @@ class PieceList(PieceView):
                 mark=piece["mark"],
                 maker=given["maker"] or self.default_maker(),
                 body=given["body"],
-                use=given["use"],
+                use=given.get("use") or (line.commission.use if line else Piece.Use.FOOD),
+                line=line,
             )
             for piece in named
         ]
@@ -97,12 +105,15 @@ class PieceOne(PieceView):
         telling = tellings([piece])[piece.pk]
         story, recipe = telling.story(), telling.recipe
         acts = history.acts_of(piece)
+        line = sets.line_of(piece)
         newest = history.told(piece, list(acts[:STORY_ROWS]), story=story)
         return Response(
             {
                 "at": timezone.now(),
                 "journal_seq": journal.highest_seq(self.studio),
                 "piece": shown_whole(piece, self.member),
+                "order": shown_promise(line),
+                "partners": shown_partners(line, piece),
                 "parts": [shown_whole_part(part) for part in queries.parts_of(piece)],
                 **self._way(piece, story, recipe),
                 "warnings": shown_words(self._warnings(piece)),
@@ -165,5 +176,5 @@ class PieceHistory(PieceView):
 
 
 def _firings(story: Story) -> dict[str, int]:
-    ends = [visit.spot for visit in story.visits]
+    ends = [visit.spot for visit in story.visits if visit.reason not in job.UNFIRED]
     return {"bisque": ends.count(job.BISQUED), "glaze": ends.count(job.GLAZE_FIRED)}

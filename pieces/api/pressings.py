@@ -11,7 +11,7 @@ from rest_framework.response import Response
 from moulds.models import Casting, Design, MouldPart, MouldSet, Pressing
 from pieces.actions import pressing
 from pieces.actions.shapes import PartGiven, PieceGiven
-from pieces.models import Piece
+from pieces.models import CommissionLine, Piece
 from studio.api.pages import keyset, paged
 from studio.api.views import Given, UnknownThing
 from studio.models import Act, Member
@@ -78,6 +78,8 @@ class PressingList(PieceView):
         designs = self._by_id(Design, [part["piece"]["design_id"] for part in told])
         makers = self._by_id(Member, [part["piece"]["maker_id"] for part in told])
         self.may_make_for(list(makers.values()), PRESS)
+        lines = self._by_id(CommissionLine, [part["piece"]["line_id"] for part in told])
+        self.may(PRESS, *lines.values())
         default = self.default_maker()
         parts = []
         for part in told:
@@ -88,6 +90,8 @@ class PressingList(PieceView):
                 raise UnknownThing("No such design here.")
             if piece["maker_id"] and piece["maker_id"] not in makers:
                 raise UnknownThing("No such person here.")
+            if piece["line_id"] and piece["line_id"] not in lines:
+                raise UnknownThing("No such line here.")
             parts.append(
                 PartGiven(
                     part["id"],
@@ -98,6 +102,7 @@ class PressingList(PieceView):
                         mark=piece["mark"],
                         maker=makers.get(piece["maker_id"], default),
                         use=piece["use"],
+                        line=lines.get(piece["line_id"]),
                     ),
                     replaces=part["replaces_id"],
                 )

@@ -6,7 +6,14 @@ from rest_framework import serializers
 
 from studio.api.envelopes import ActOut
 
-from .bench_shapes import PartNamedOut, PersonNamedOut, PieceNamedOut, PlaceNamedOut
+from .bench_shapes import (
+    PartNamedOut,
+    PartnerOut,
+    PersonNamedOut,
+    PieceNamedOut,
+    PlaceNamedOut,
+    PromisedToOut,
+)
 
 Shape = serializers.Serializer[Any]
 
@@ -114,6 +121,8 @@ class PieceOut(Shape):
     at = serializers.DateTimeField()
     journal_seq = serializers.IntegerField()
     piece = PieceWholeOut()
+    order = PromisedToOut(allow_null=True)
+    partners = PartnerOut(many=True)
     parts = PartWholeOut(many=True)
     nexts = SpotOut(many=True)
     backs = SpotOut(many=True)

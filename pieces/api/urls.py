@@ -2,10 +2,24 @@
 
 from django.urls import URLPattern, path
 
-from . import acts, bench, drying, pieces, pressings, together
+from . import (
+    acts,
+    bench,
+    commission_acts,
+    commissions,
+    drying,
+    found,
+    matches,
+    pieces,
+    pressings,
+    together,
+)
 
 STUDIO = "studios/<slug:slug>/"
 PIECE = f"{STUDIO}pieces/<uuid:piece_id>/"
+COMMISSION = f"{STUDIO}commissions/<uuid:commission_id>/"
+LINE = f"{STUDIO}lines/<uuid:line_id>/"
+FOUND = f"{STUDIO}found/<uuid:found_id>/"
 CLASH = f"{STUDIO}clashes/<uuid:clash_id>/"
 
 urlpatterns: list[URLPattern] = [
@@ -27,4 +41,24 @@ urlpatterns: list[URLPattern] = [
     path(f"{STUDIO}clashes/", together.ClashList.as_view()),
     path(CLASH, together.ClashOne.as_view()),
     path(f"{CLASH}answers/", together.ClashAnswerList.as_view()),
+    path(f"{PIECE}uses/", matches.PieceUse.as_view()),
+    path(f"{STUDIO}commissions/", commissions.CommissionList.as_view()),
+    path(COMMISSION, commissions.CommissionOne.as_view()),
+    path(f"{COMMISSION}history/", commissions.CommissionHistory.as_view()),
+    path(f"{COMMISSION}history.csv", commissions.CommissionHistoryTable.as_view()),
+    path(f"{COMMISSION}lines/", commission_acts.OrderLineList.as_view()),
+    path(f"{COMMISSION}promises/", commission_acts.PromiseList.as_view()),
+    path(f"{COMMISSION}closings/", commission_acts.ClosingList.as_view()),
+    path(f"{COMMISSION}deliveries/", commission_acts.DeliveryList.as_view()),
+    path(f"{COMMISSION}reports/", commission_acts.TestReportList.as_view()),
+    path(LINE, commission_acts.OrderLineOne.as_view()),
+    path(f"{LINE}recipe/", commission_acts.RecipeOne.as_view()),
+    path(f"{LINE}plannings/", commission_acts.SetsPlanningList.as_view()),
+    path(f"{STUDIO}matches/", matches.MatchList.as_view()),
+    path(f"{STUDIO}assignments/", matches.AssignmentList.as_view()),
+    path(f"{STUDIO}found/", found.FoundList.as_view()),
+    path(FOUND, found.FoundOne.as_view()),
+    path(f"{FOUND}askings/", found.AskingList.as_view()),
+    path(f"{FOUND}endings/", found.EndingList.as_view()),
+    path(f"{STUDIO}claims/", found.ClaimList.as_view()),
 ]

@@ -46,6 +46,11 @@ FOOD_USE: Final = Caution(
     "food-use-not-declared",
     "Meant for food: that wants a test report for its glaze, firing and depth; none is known here.",
 )
+REPORT_KEPT: Final = Caution(
+    "food-use-report-kept",
+    "A report is kept here as it was written. Whether it is about this glaze batch, firing and "
+    "depth is for a person to say; nothing is declared by keeping it.",
+)
 DISPLAY_ONLY: Final = Caution("display-only", "For display only, not for food.")
 TWO_STORIES: Final = Caution(
     "two-stories", "Two people told two stories of it. Somebody must say which stands."

@@ -34,6 +34,7 @@ SETTLED: Final = {
     "second": "two stories settled: the second stands",
     "both": "two stories settled: both stand",
 }
+BOOKED: Final = {"put_on_load": "booked on", "took_off_load": "taken off"}
 LOST: Final = {"scrapped": "scrapped", "went_missing": "missing", "let_go": "let go"}
 
 
@@ -54,8 +55,10 @@ def tell(verb: str, facts: Facts, *, piece: str, name: Name) -> str:
     A few words, without a full stop. An act that is not known here is told by its verb.
     """
     match verb:
-        case "came_to":
+        case "came_to" | "loaded_kiln" | "unloaded_kiln" | "called_off_load":
             return _came_to(facts, piece)
+        case _ if verb in BOOKED:
+            return f"{BOOKED[verb]} {facts.get('occasion_name', 'a load')}"
         case "became_possible":
             return _became(facts, piece)
         case "pressed":

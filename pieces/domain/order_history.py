@@ -1,4 +1,4 @@
-"""What happened about an order, in a few words; acts about its pieces are told by `history_words`."""
+"""What happened about an order, in a few words. Acts about its pieces: see `history_words`."""
 
 from collections.abc import Mapping
 from datetime import date

@@ -13,7 +13,7 @@ from collections import Counter, defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import IntEnum
-from functools import lru_cache
+from functools import cache
 from typing import Final
 from uuid import UUID
 
@@ -215,7 +215,7 @@ def _best(
         ]
         return min(total // wanted for total, wanted in zip(totals, quota, strict=True))
 
-    @lru_cache(maxsize=None)
+    @cache
     def search(number: int, left: Vector) -> tuple[int, tuple[int, ...]]:
         if number == len(uses):
             return 0, ()

@@ -140,6 +140,10 @@ BACK: Final[dict[Spot, tuple[Spot, ...]]] = {
 }
 
 CATCHING_UP: Final = "catching_up"
+# Why a piece is back where it was before a firing: such a visit is none that the fire brought.
+NOT_FIRED: Final = "not fired"
+CALLED_OFF: Final = "called off"
+UNFIRED: Final = (NOT_FIRED, CALLED_OFF)
 
 
 def is_spot(stage: str, state: str) -> bool:

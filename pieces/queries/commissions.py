@@ -4,11 +4,11 @@ from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime
+from typing import Any
 from uuid import UUID
 
 from django.db.models import Q, QuerySet
 
-from pieces.domain.sets import Counts
 from pieces.models import Commission, CommissionLine, Piece, TestReport
 from studio.models import Studio
 
@@ -29,12 +29,6 @@ class OrderNow:
     def wants_more(self) -> bool:
         """Say whether some line has fewer finished sets than were wanted."""
         return any(line.counts.finished < line.line.wanted_sets for line in self.lines)
-
-    @property
-    def totals(self) -> Counts:
-        """What all lines come to together."""
-        names = Counts.__slots__
-        return Counts(*(sum(getattr(row.counts, name) for row in self.lines) for name in names))
 
     def is_at_risk(self, today: date) -> bool:
         """Say whether the promise is in danger: judged so, or its day came and sets are missing."""
@@ -98,7 +92,7 @@ def pieces_of(commissions: Iterable[Commission]) -> "QuerySet[Piece]":
 
 def reports_of(commission: Commission) -> "QuerySet[TestReport]":
     """Return what laboratories wrote for an order, newest first."""
-    rows = TestReport.objects.filter(commission=commission).standing()
+    rows: Any = TestReport.objects.filter(commission=commission).standing()
     return rows.select_related("piece", "entry__member").order_by("-reported_on", "-happened_at")
 
 

@@ -4,6 +4,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import Any
 from uuid import UUID
 
 from django.db.models import Q, QuerySet
@@ -127,13 +128,19 @@ def lines_now(lines: "QuerySet[CommissionLine]") -> list[LineNow]:
     return found
 
 
+def line_of(piece: Piece) -> LineNow | None:
+    """Return the line a piece is promised to. Four queries."""
+    rows = lines_now(CommissionLine.objects.filter(pk=piece.line_id)) if piece.line_id else []
+    return rows[0] if rows else None
+
+
 def matches_of(pieces: Iterable[UUID]) -> dict[Pair, float | None]:
     """Return the pairs that stand, newest first, in which one of the pieces is. One query.
 
     What was said last of a pair holds.
     """
     ids = list(pieces)
-    rows = Match.objects.filter(Q(first__in=ids) | Q(second__in=ids)).standing()
+    rows: Any = Match.objects.filter(Q(first__in=ids) | Q(second__in=ids)).standing()
     said: dict[frozenset[UUID], Match] = {}
     for row in rows.order_by("-happened_at", "-entry__seq"):
         said.setdefault(frozenset((row.first_id, row.second_id)), row)
