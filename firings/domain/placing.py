@@ -78,7 +78,7 @@ def set_down_all(
 def is_free(outline: Outline, standing: Sequence[Spot], spot: Spot, gap_mm: float) -> bool:
     """Return whether a piece can stand there."""
     return bool(
-        _free(
+        free_places(
             outline,
             standing,
             spot.footprint,
@@ -147,14 +147,14 @@ def _first_free(
     order = np.argsort(score(x, y), kind="stable")
     for start in range(0, len(order), AT_ONCE):
         some = order[start : start + AT_ONCE]
-        free = _free(outline, standing, piece, gap_mm, x[some], y[some])
+        free = free_places(outline, standing, piece, gap_mm, x[some], y[some])
         if free.any():
             first = some[int(free.argmax())]
             return float(x[first]), float(y[first])
     return None
 
 
-def _free(
+def free_places(
     outline: Outline,
     standing: Sequence[Spot],
     piece: Footprint,
@@ -162,6 +162,7 @@ def _free(
     x: Floats,
     y: Floats,
 ) -> NDArray[np.bool_]:
+    """Return at which of these places a piece can stand. `(n,)`"""
     half_w, half_d, radius = box(piece, gap_mm)
     if outline.is_round:
         reach = np.hypot(np.abs(x) + half_w, np.abs(y) + half_d) + radius

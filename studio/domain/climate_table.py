@@ -105,7 +105,7 @@ def read_table(text: str, zone: ZoneInfo, *, most_rows: int = MOST_ROWS) -> Tabl
     TooManyRows
         When there are more rows than `most_rows`.
     """
-    lines = list(_split(text.removeprefix("\ufeff")))
+    lines = split_lines(text.removeprefix("\ufeff"))
     if not lines:
         raise UnreadableTable("The table is empty.")
     columns = _columns(lines[0][1])
@@ -121,7 +121,8 @@ def read_table(text: str, zone: ZoneInfo, *, most_rows: int = MOST_ROWS) -> Tabl
     return Table(rows, faults, [name for name in columns.names if name not in known])
 
 
-def _split(text: str) -> list[tuple[int, list[str]]]:
+def split_lines(text: str) -> list[tuple[int, list[str]]]:
+    """Return the cells of every line that has any, each with its number, from 1."""
     head = text.partition("\n")[0]
     separator = max(",;\t", key=head.count)
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=separator, strict=True)
@@ -177,7 +178,7 @@ def _row(
             faults.append(Fault(line, name, refused.code, refused.detail))
             return None
 
-    taken_at = value(TIME_COLUMN, lambda text: _instant(text, zone))
+    taken_at = value(TIME_COLUMN, lambda text: instant_of(text, zone))
     air_c = value(columns.air, lambda text: _air_c(text, columns.air, typed))
     humidity = value(columns.humidity, lambda text: _humidity(text, columns.humidity, typed))
     if len(faults) == faults_before:
@@ -192,7 +193,8 @@ def _row(
     return Row(line, fused(columns.cell(cells, PLACE_COLUMN)) or None, reading, typed)
 
 
-def _instant(text: str, zone: ZoneInfo) -> datetime:
+def instant_of(text: str, zone: ZoneInfo) -> datetime:
+    """Return the instant a cell names; `zone` is that of a time without an offset."""
     try:
         given = datetime.fromisoformat(text)
     except ValueError:
