@@ -23,10 +23,10 @@ def arrange(
     outline: Outline, pieces: Sequence[Footprint], gap_mm: float, posts: Sequence[Spot] = ()
 ) -> list[Spot] | None:
     """Return a place for each piece, clear of posts that stand already; None if none was found."""
-    for way in _ways(outline, pieces, gap_mm):
+    for way in _ways(outline, pieces, gap_mm, posts):
         if all(is_free(outline, posts, spot, gap_mm) for spot in way):
             return way
-    return set_down_all(outline, pieces, gap_mm, posts) if posts else None
+    return None
 
 
 def arrange_with_posts(
@@ -42,13 +42,15 @@ def arrange_with_posts(
     return None if posts is None or way_round is None else (way_round, posts)
 
 
-def _ways(outline: Outline, pieces: Sequence[Footprint], gap_mm: float) -> Ways:
+def _ways(
+    outline: Outline, pieces: Sequence[Footprint], gap_mm: float, posts: Sequence[Spot] = ()
+) -> Ways:
     if not pieces:
         yield []
         return
     if len(set(pieces)) == 1:
         yield from _equal(outline, pieces[0], len(pieces), gap_mm)
-    found = set_down_all(outline, pieces, gap_mm)
+    found = set_down_all(outline, pieces, gap_mm, posts)
     if found is not None:
         yield found
 

@@ -13,10 +13,13 @@ from firings.domain.fit_problem import Problem, Ware
 from firings.domain.heights import stacked, stands
 from firings.domain.placing import SCORES, set_down
 from firings.domain.posts import stand_posts
-from firings.domain.shapes import Spot
+from firings.domain.shapes import Spot, swollen_area_mm2
 
-MOST_REARRANGED: Final = 12
+MOST_REARRANGED: Final = 4
 """How often a whole layer of unlike ware is set anew for one more piece; common sense, for time."""
+
+MOST_SET_ANEW: Final = 0.85
+"""Share of a shelf above which unlike ware with its gaps is not set anew; no source."""
 
 
 @dataclass(slots=True)
@@ -82,12 +85,23 @@ class Filling:
         if self._set_one(layer, piece):
             return True
         is_like = {each.footprint for each in layer.ware} == {piece.footprint}
-        if layer.ware and (is_like or self.rearranged < MOST_REARRANGED):
+        may_help = self.rearranged < MOST_REARRANGED and self._is_loose(layer, piece)
+        if layer.ware and (is_like or may_help):
             self.rearranged += not is_like
             if self._set_all(layer, [*layer.ware, piece]):
                 return True
         self.failed.add(key)
         return False
+
+    def _is_loose(self, layer: Layer, piece: Ware) -> bool:
+        """Return whether the layer is empty enough for setting it anew to be worth the time."""
+        outline, gap = self.problem.shelf.outline, self.problem.rules.gap_mm
+        prints = [piece.footprint, *(each.footprint for each in layer.ware)]
+        area = sum(
+            swollen_area_mm2(each.is_round, each.width_mm, each.depth_mm, gap / 2.0)
+            for each in prints
+        )
+        return area < MOST_SET_ANEW * outline.area_mm2
 
     def _set_one(self, layer: Layer, piece: Ware) -> bool:
         outline, gap = self.problem.shelf.outline, self.problem.rules.gap_mm

@@ -13,7 +13,7 @@ from firings.domain.shapes import CLOSE_MM, Floats, Footprint, Outline, Spot, bo
 from firings.domain.touching import crossings
 
 AT_ONCE: Final = 256
-MOST_WIDE_SEARCH: Final = 40
+MOST_WIDE_SEARCH: Final = 16
 """Pieces on a shelf up to which several orders are tried; common sense, for time."""
 
 
