@@ -8,7 +8,7 @@ import math
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain.circles import (
@@ -122,6 +122,7 @@ class TestMostInCircle:
     def test_stands_none_that_is_wider_than_the_shelf(self):
         assert most_in_circle(101.0, 100.0) == (0, 0)
 
+    @settings(deadline=None)
     @given(given_ratio=st.floats(1.0, 6.5))
     def test_never_says_surely_more_than_can_be(self, given_ratio):
         sure, possible = most_in_circle(1.0, given_ratio)
@@ -143,6 +144,7 @@ class TestMostInRectangle:
         # 10 × 9.7 diameters: eleven staggered rows (1 + 10 × 0.866 = 9.66) against nine straight.
         assert most_in_rectangle(0.5, 10.0, 9.7)[0] == 6 * 10 + 5 * 9
 
+    @settings(deadline=None)
     @given(radius=st.floats(5, 60), width=st.floats(100, 600), depth=st.floats(100, 600))
     def test_rows_keep_apart_and_inside(self, radius, width, depth):
         centres = in_rows(radius, width, depth)

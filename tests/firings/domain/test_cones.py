@@ -4,7 +4,7 @@
 """
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain.cones import (
@@ -104,6 +104,7 @@ class TestNeeded:
         with pytest.raises(UnknownCone):
             needed("11", 60.0)
 
+    @settings(deadline=None)
     @given(
         cone=st.sampled_from(list(CONES_C)),
         rates=st.tuples(st.floats(1, 400), st.floats(1, 400)),

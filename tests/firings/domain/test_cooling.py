@@ -4,7 +4,7 @@ import math
 from datetime import UTC, datetime, timedelta
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain.cooling import NeverThatCool, NotCooling, fit, guess, known, reaches
@@ -44,6 +44,7 @@ class TestReaches:
         with pytest.raises(NeverThatCool):
             reaches(known(0.2, 25.0), START, 300.0, 25.0)
 
+    @settings(deadline=None)
     @given(k=st.floats(0.05, 0.6), celsius=st.floats(101, 1300), spread=st.floats(0, 1))
     def test_the_range_holds_what_is_likely(self, k, celsius, spread):
         found = reaches(known(k, 15.0, spread_fraction=spread), START, celsius, 100.0)

@@ -5,7 +5,7 @@ from uuid import UUID
 from zoneinfo import ZoneInfo
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain.firing_times import (
@@ -67,6 +67,7 @@ class TestHoursAbove:
     def test_says_nothing_without_two_readings(self, points):
         assert hours_above(points, 600.0) == 0.0
 
+    @settings(deadline=None)
     @given(
         celsius=st.lists(st.floats(0, 1300), min_size=2, max_size=12),
         above_c=st.floats(0, 1300),

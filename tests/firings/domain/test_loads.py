@@ -4,7 +4,7 @@ from datetime import UTC, datetime, timedelta
 from uuid import UUID
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain.load_rules import LoadOutOfOrder, check_event
@@ -101,6 +101,7 @@ class TestFold:
         assert fold(events).state == State.COOLING
         assert fold(events).misfits == ()
 
+    @settings(deadline=None)
     @given(
         kinds=st.lists(st.sampled_from(list(Kind)), max_size=12),
         hours=st.lists(st.integers(0, 5), min_size=12, max_size=12),
@@ -116,6 +117,7 @@ class TestFold:
 
         assert fold(heard) == fold(events)
 
+    @settings(deadline=None)
     @given(kinds=st.lists(st.sampled_from(list(Kind)), max_size=12))
     def test_what_is_checked_first_never_misfits(self, kinds):
         events: list[Event] = []

@@ -4,7 +4,7 @@ from datetime import date, timedelta
 from uuid import UUID
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain.queue import Ask, order, share
@@ -52,6 +52,7 @@ class TestOrder:
 
         assert order([NESSA, bram], TODAY)[0].ask.maker == first
 
+    @settings(deadline=None)
     @given(
         waits=st.lists(st.integers(0, 30), min_size=1, max_size=8),
         dues=st.lists(st.none() | st.integers(-5, 40), min_size=8, max_size=8),
@@ -92,6 +93,7 @@ class TestShare:
 
         assert [row.ask.maker for row in shared.taken] == ["Piet", "Jun"]
 
+    @settings(deadline=None)
     @given(litres=st.lists(st.floats(0.1, 30), min_size=1, max_size=10), room=st.floats(0.1, 60))
     def test_takes_no_more_than_there_is_and_loses_nobody(self, litres, room):
         asks = [ask(i, f"maker {i}", volume) for i, volume in enumerate(litres)]

@@ -4,7 +4,7 @@ from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain.readings import gate, read_celsius, read_table
@@ -40,6 +40,7 @@ class TestGate:
         with pytest.raises(ValueError, match="finite"):
             gate(reading_c, TOP_C)
 
+    @settings(deadline=None)
     @given(reading_c=st.floats(-1e6, 1e6), top_c=st.floats(200, 1400))
     def test_uses_nothing_far_outside_the_kiln(self, reading_c, top_c):
         found = gate(reading_c, top_c)

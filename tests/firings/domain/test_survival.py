@@ -9,7 +9,7 @@ from fractions import Fraction
 from itertools import product
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain.survival import (
@@ -44,6 +44,7 @@ class TestAtLeast:
         assert survival == pytest.approx(0.806261, abs=1e-6)
         assert at_least(12, pressed, survival) == pytest.approx(chance, abs=1e-5)
 
+    @settings(deadline=None)
     @given(pressed=st.integers(0, 40), wanted=st.integers(0, 41), percent=st.integers(0, 100))
     def test_is_the_binomial_sum(self, pressed, wanted, percent):
         exact = by_fractions(wanted, pressed, Fraction(percent, 100))
@@ -76,6 +77,7 @@ class TestPressCount:
         with pytest.raises(NeverEnough):
             press_count(12, survival, 0.90)
 
+    @settings(deadline=None)
     @given(
         wanted=st.integers(1, 30),
         percent=st.integers(20, 100),
@@ -96,6 +98,7 @@ class TestPressSet:
         assert found.chance == pytest.approx(0.930, abs=5e-4)
         assert at_least(6, 9, 0.80) * at_least(6, 9, 0.90) == pytest.approx(0.907, abs=5e-4)
 
+    @settings(deadline=None)
     @given(
         wanted=st.integers(1, 8),
         percents=st.tuples(st.integers(50, 99), st.integers(50, 99)),
@@ -116,6 +119,7 @@ class TestPressSet:
 
 
 class TestChanceOfEnough:
+    @settings(deadline=None)
     @given(count=st.integers(0, 20), wanted=st.integers(0, 21), percent=st.integers(0, 100))
     def test_is_binomial_where_all_have_one_chance(self, count, wanted, percent):
         survival = percent / 100
