@@ -8,11 +8,12 @@ export function Frame({ children }: { children: ComponentChildren }) {
   return <div class={css.frame}>{children}</div>;
 }
 
-export function Title({ name, when, children }: { name: string; when?: string | undefined; children?: ComponentChildren }) {
+export function Title({ name, when, acts, children }: { name: string; when?: string | undefined; acts?: ComponentChildren; children?: ComponentChildren }) {
   return (
     <header class={css.title}>
       <h1 class={css.name}>{name}</h1>
       {when && <span class={css.when}>{when}</span>}
+      {acts && <div class={css.headActs}>{acts}</div>}
       <nav class={css.aside} aria-label="This phone">{children}</nav>
     </header>
   );
@@ -33,8 +34,9 @@ export function StateLine({ count, natch = "kept", children }: { count?: number 
   );
 }
 
-/** What scrolls. `isSeam`: rows on the seam, which runs on to the tray; else plain text and fields. */
-export function Body({ isSeam = true, children }: { isSeam?: boolean; children: ComponentChildren }) {
+/** What scrolls. `isSeam`: rows on the seam, which runs on to the tray; else plain text and fields. `isWide`: a desk's whole width, as it is. */
+export function Body({ isSeam = true, isWide = false, children }: { isSeam?: boolean; isWide?: boolean; children: ComponentChildren }) {
+  if (isWide) return <main class={`${css.body ?? ""} ${css.wide ?? ""}`}>{children}</main>;
   return (
     <main class={css.body}>
       {isSeam ? children : <div class={css.plain}>{children}</div>}

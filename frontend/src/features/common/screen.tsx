@@ -13,23 +13,26 @@ interface ScreenProps {
   /** When the rows shown were heard, if they are not fresh. */
   heardAt?: Date | null | undefined;
   isSeam?: boolean;
+  /** A desk's whole width, with the acts at the head instead of a tray. */
+  isWide?: boolean;
+  acts?: ComponentChildren;
   /** The place a screen of one thing belongs to: *Back* takes the room of the person and More. */
   within?: string;
   tray?: ComponentChildren;
   children: ComponentChildren;
 }
 
-export function Screen({ title, when, heardAt, isSeam = true, within, tray, children }: ScreenProps) {
+export function Screen({ title, when, heardAt, isSeam = true, isWide = false, acts, within, tray, children }: ScreenProps) {
   const { places } = useSession();
   const path = usePath();
   const isHere = (href: string): boolean => (within === undefined ? path === href || path.startsWith(`${href}/`) : href === within);
   return (
     <Frame>
-      <Title name={title} when={when}>
+      <Title name={title} when={when} acts={acts}>
         {within === undefined ? <Phone /> : <Back home={within} />}
       </Title>
       <PhoneLine heardAt={heardAt ?? null} />
-      <Body isSeam={isSeam}>{children}</Body>
+      <Body isSeam={isSeam} isWide={isWide}>{children}</Body>
       {tray}
       <PlaceBar places={places.map((place) => ({ ...place, isHere: isHere(place.href) }))} />
     </Frame>
