@@ -11,7 +11,18 @@ export interface ScreenRoute {
 
 export const ROUTES: readonly ScreenRoute[] = [
   { path: "/bench", place: "Bench", screen: lazy(async () => (await import("../features/pieces/bench")).BenchScreen) },
+  { path: "/racks", place: "Racks", screen: lazy(async () => (await import("../features/pieces/racks")).RacksScreen) },
+  { path: "/racks/:id", screen: lazy(async () => (await import("../features/pieces/shelf")).ShelfScreen) },
   { path: "/pieces/:id", screen: lazy(async () => (await import("../features/pieces/piece")).PieceScreen) },
+  { path: "/due", place: "Due", screen: lazy(async () => (await import("../features/studio/due")).DueScreen) },
+  { path: "/me", place: "Me", screen: lazy(async () => (await import("../features/studio/me")).MeScreen) },
+  { path: "/air", screen: lazy(async () => (await import("../features/studio/air")).AirScreen) },
+  { path: "/people", screen: lazy(async () => (await import("../features/studio/people")).PeopleScreen) },
+  { path: "/moulds", screen: lazy(async () => (await import("../features/moulds/moulds")).MouldsScreen) },
+  { path: "/clashes", screen: lazy(async () => (await import("../features/pieces/clashes")).ClashesScreen) },
+  { path: "/clashes/:id", screen: lazy(async () => (await import("../features/pieces/clash")).ClashScreen) },
+  { path: "/press/:id", screen: lazy(async () => (await import("../features/moulds/press")).PressScreen) },
+  { path: "/moulds/:id", screen: lazy(async () => (await import("../features/moulds/mould")).MouldScreen) },
   { path: "/not-taken", screen: lazy(async () => (await import("../features/studio/not-taken")).NotTakenScreen) },
   { path: "/more", screen: lazy(async () => (await import("../features/studio/more")).MoreScreen) },
   { path: "/person", screen: lazy(async () => (await import("../features/studio/person")).PersonScreen) },

@@ -1,6 +1,7 @@
 /** The frame every screen stands in: title, one line of state, the body, the tray, the places. */
 import type { ComponentChildren } from "preact";
 import css from "./frame.module.css";
+import hand from "./tray.module.css";
 import { Natch } from "./natch";
 import type { NatchKind } from "./natch";
 
@@ -27,9 +28,9 @@ export function Initials({ initials }: { initials: string }) {
 export function StateLine({ count, natch = "kept", children }: { count?: number | undefined; natch?: NatchKind; children: ComponentChildren }) {
   return (
     <p class={css.line} role="status">
-      <span>{count ?? ""}</span>
+      <span aria-hidden="true">{count ?? ""}</span>
       <Natch kind={count === undefined ? "none" : natch} />
-      <span>{children}</span>
+      <span>{count !== undefined && <><b class={css.inline} aria-hidden="true">{count} </b><span class="unseen">{count} </span></>}{children}</span>
     </p>
   );
 }
@@ -60,11 +61,16 @@ export function Tray({ mark, markHref, reason, isStack = false, isFree = false, 
   children: ComponentChildren;
 }) {
   return (
-    <section class={`${css.tray ?? ""} ${isDead ? css.dead ?? "" : ""}`} aria-label={mark ? `What to do with ${mark}` : "What to do"}>
-      {(mark ?? reason) && <p class={css.reason}>{mark && (markHref ? <a href={markHref}>{mark}</a> : <b>{mark}</b>)}<span>{reason}</span></p>}
-      <div class={isFree ? undefined : isStack ? css.stack : css.acts}>{children}</div>
+    <section class={`${hand.tray ?? ""} ${isDead ? hand.dead ?? "" : ""}`} aria-label={mark ? `What to do with ${mark}` : "What to do"}>
+      {(mark ?? reason) && <p class={hand.reason}>{mark && (markHref ? <a href={markHref}>{mark}</a> : <b>{mark}</b>)}<span>{reason}</span></p>}
+      <div class={isFree ? undefined : isStack ? hand.stack : hand.acts}>{children}</div>
     </section>
   );
+}
+
+/** Acts side by side as in the tray, the main act nearest the thumb, where the tray holds a form. */
+export function Pair({ children }: { children: ComponentChildren }) {
+  return <div class={hand.acts}>{children}</div>;
 }
 
 export interface PlaceLink {
