@@ -161,7 +161,7 @@ class BenchOut(serializers.Serializer[Any]):
     ready_for_bisque = BenchRowOut(many=True)
 
 
-class PromisedToOut(Shape):
+class PromisedToOut(serializers.Serializer[Any]):
     """The order a piece is promised to."""
 
     commission_id = serializers.UUIDField()
@@ -171,7 +171,7 @@ class PromisedToOut(Shape):
     promised_date = serializers.DateField(allow_null=True)
 
 
-class PartnerOut(Shape):
+class PartnerOut(serializers.Serializer[Any]):
     """A piece that another one stands with."""
 
     id = serializers.UUIDField()

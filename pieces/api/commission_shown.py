@@ -79,8 +79,9 @@ def shown_order(
 
 def shown_lines(lines: Sequence[LineNow], member: Member) -> list[Shown]:
     """Return lines with their pieces. Four queries, however many."""
-    briefs = shown_briefs([piece for line in lines for piece in line.pieces], member)
-    by_id = {brief["id"]: brief for brief in briefs}
+    pieces = [piece for line in lines for piece in line.pieces]
+    briefs = shown_briefs(pieces, member)
+    by_id = {piece.pk: brief for piece, brief in zip(pieces, briefs, strict=True)}
     return [_line(line, by_id) for line in lines]
 
 

@@ -34,8 +34,24 @@ SETTLED: Final = {
     "second": "two stories settled: the second stands",
     "both": "two stories settled: both stand",
 }
-BOOKED: Final = {"put_on_load": "booked on", "took_off_load": "taken off"}
 LOST: Final = {"scrapped": "scrapped", "went_missing": "missing", "let_go": "let go"}
+
+#: What a firing did with a piece in it; the load is opaque here, a number in the facts.
+LOADS: Final = {
+    "put_on_load": "booked on {}",
+    "took_off_load": "taken off {}",
+    "shifted_in_load": "shifted in its load",
+    "settled_load": "load {} settled",
+    "reopened_load": "load {} opened again",
+    "loaded_kiln": "in the kiln with {}",
+    "lit_kiln": "{} lit",
+    "kiln_stopped": "{} stopped",
+    "relit_kiln": "{} lit again",
+    "ended_firing": "{} ended",
+    "opened_kiln": "kiln of {} opened",
+    "unloaded_kiln": "{} unloaded",
+    "called_off_load": "{} called off",
+}
 
 
 def tell(verb: str, facts: Facts, *, piece: str, name: Name) -> str:
@@ -55,10 +71,10 @@ def tell(verb: str, facts: Facts, *, piece: str, name: Name) -> str:
     A few words, without a full stop. An act that is not known here is told by its verb.
     """
     match verb:
-        case "came_to" | "loaded_kiln" | "unloaded_kiln" | "called_off_load":
+        case "came_to":
             return _came_to(facts, piece)
-        case _ if verb in BOOKED:
-            return f"{BOOKED[verb]} {facts.get('occasion_name', 'a load')}"
+        case _ if verb in LOADS:
+            return _fired(verb, facts, piece)
         case "became_possible":
             return _became(facts, piece)
         case "pressed":
@@ -113,6 +129,12 @@ def _came_to(facts: Facts, piece: str) -> str:
     reason = str(visit.get("reason") or "")
     why = ", told afterwards" if reason == stages.CATCHING_UP else f" ({reason})" if reason else ""
     return f"{words}{grade}{occasion}{why}"
+
+
+def _fired(verb: str, facts: Facts, piece: str) -> str:
+    if _of_piece(facts.get("visits", ()), "piece", piece).get("state"):
+        return _came_to(facts, piece)
+    return LOADS[verb].format(facts.get("load", "a load"))
 
 
 def _became(facts: Facts, piece: str) -> str:

@@ -14,6 +14,7 @@ from uuid import UUID
 from django.db.models import Exists, OuterRef, Q, QuerySet
 
 from pieces.domain import order_history as words
+from pieces.domain.history_words import LOADS
 from pieces.models import Assignment, Commission, PartEvent, Piece, StageEvent
 from studio.models import JournalEntry, JournalSubject
 from studio.queries.journal import is_late
@@ -75,7 +76,9 @@ def told(commission: Commission, entries: Sequence[JournalEntry]) -> list[OrderT
         OrderTold(
             entry=entry,
             kind=words.kind_of(
-                entry.verb, is_loss=entry.pk in about.losses, is_firing=entry.pk in about.firings
+                entry.verb,
+                is_loss=entry.pk in about.losses,
+                is_firing=entry.verb in LOADS or entry.pk in about.firings,
             ),
             words=words.tell_order(entry.verb, entry.facts)
             if entry.verb in words.ABOUT_ORDER and entry.verb != "assigned"
@@ -197,7 +200,8 @@ def _only(
             )
             return entries.filter(Exists(visits.filter(stage="lost")) | Exists(parts))
         case "firings":
-            return entries.filter(Exists(visits.filter(state__in=words.FIRED_STATES)))
+            fired = Exists(visits.filter(state__in=words.FIRED_STATES))
+            return entries.filter(Q(fired) | Q(verb__in=LOADS))
         case "promises":
             return entries.filter(verb__in=words.PROMISES)
         case "clients":

@@ -93,7 +93,8 @@ def pieces_of(commissions: Iterable[Commission]) -> "QuerySet[Piece]":
 def reports_of(commission: Commission) -> "QuerySet[TestReport]":
     """Return what laboratories wrote for an order, newest first."""
     rows: Any = TestReport.objects.filter(commission=commission).standing()
-    return rows.select_related("piece", "entry__member").order_by("-reported_on", "-happened_at")
+    told: QuerySet[TestReport] = rows.select_related("piece", "entry__member")
+    return told.order_by("-reported_on", "-happened_at")
 
 
 def promises_of(pieces: Iterable[UUID]) -> dict[UUID, tuple[UUID, str, date | None]]:

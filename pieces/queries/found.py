@@ -39,7 +39,8 @@ def all_of(studio: Studio, state: str | None = None) -> "QuerySet[FoundPiece]":
 def claims_of(found: Iterable[FoundPiece]) -> "QuerySet[Claim]":
     """Return who says that found things are theirs, the first to say so first."""
     rows: Any = Claim.objects.filter(found__in=[row.pk for row in found]).standing()
-    return rows.select_related("member", "piece__design", "entry").order_by("entry__seq")
+    told: QuerySet[Claim] = rows.select_related("member", "piece__design", "entry")
+    return told.order_by("entry__seq")
 
 
 def likely_owners_of(found: FoundPiece) -> list[Likely]:

@@ -2,13 +2,13 @@ from datetime import date
 
 import pytest
 
-from pieces.actions import commissions, handing_over
-from pieces.models import Commission, Piece, Use
+from pieces.actions import commissions
+from pieces.models import Commission, Piece
 from studio.domain.ids import uuid7
 from studio.models import JournalEntry, Note
 from tests import factories
 from tests.factories import NOW
-from tests.pieces.orders import DAY, SECRET, S, form, jars, lose, piece, put, take
+from tests.pieces.orders import SECRET, S, form, jars, lose, piece, put, take
 
 
 def sent(client, order, what, body=None, **more):
@@ -198,77 +198,6 @@ class TestCounts:
         assert [row["code"] for row in shown["warnings"]] == ["two-stories"]
 
 
-class TestParting:
-    def test_refuses_what_was_not_matched(self, maker):
-        jars(maker[0], sets=2)
-        body = {"kind": "parted", "piece_ids": [str(piece("L02").pk), str(piece("J01").pk)]}
-
-        answer = factories.sent(maker[1], f"{S}matches/", body)
-
-        assert (answer.status_code, answer.json()["type"]) == (409, "/problems/not-matched")
-
-    def test_a_piece_does_not_stand_with_itself(self, maker):
-        jars(maker[0], sets=1)
-        pk = str(piece("J01").pk)
-
-        answer = factories.sent(
-            maker[1], f"{S}matches/", {"kind": "matched", "piece_ids": [pk, pk]}
-        )
-
-        assert (answer.status_code, answer.json()["type"]) == (422, "/problems/with-itself")
-
-
-class TestPlanning:
-    def test_sets_are_matched_and_known_to_their_order(self, maker):
-        order, line = jars(maker[0], sets=1)
-        named = [{"id": str(uuid7()), "role": "lid", "mark": "L42"}]
-
-        body = {"sets": 2, "pieces": named}
-        answer = factories.sent(maker[1], f"{S}lines/{line.pk}/plannings/", body)
-
-        assert answer.status_code == 201
-        assert answer.json()["matches"] == 2
-        marks = [row["mark"] for row in answer.json()["pieces"]]
-        assert "L42" in marks
-        assert len(marks) == 4
-        assert seen(maker[1], order)["lines"][0]["counts"]["pieces"] == 6
-        told = maker[1].get(f"{S}pieces/{piece('L42').pk}/").json()
-        assert told["order"]["number"] == order.number
-
-    def test_pieces_planned_together_for_one_recipe_are_matched(self, maker, studio):
-        bracket = form(studio, "bracket", "B")
-        order = take(maker[0])
-        line = order.lines.get()
-        recipe = {"recipe": [{"role": "bracket", "design_id": str(bracket.pk), "count": 2}]}
-        assert factories.sent(maker[1], f"{S}lines/{line.pk}/recipe/", recipe).status_code == 201
-
-        body = {"design_id": str(bracket.pk), "count": 2, "line_id": str(line.pk)}
-        answer = factories.sent(maker[1], f"{S}pieces/", body)
-
-        assert answer.status_code == 201
-        rows = seen(maker[1], order)["lines"][0]["pieces"]
-        assert {row["words"] for row in rows} == {"bracket for B01", "bracket for B02"}
-
-    def test_a_piece_takes_its_use_from_the_order(self, maker, studio):
-        order = take(maker[0], use="display")
-        body = {
-            "design_id": str(form(studio, "tray", "Y").pk),
-            "line_id": str(order.lines.get().pk),
-        }
-
-        factories.sent(maker[1], f"{S}pieces/", body)
-
-        assert piece("Y01").use == Use.DISPLAY
-
-    def test_is_for_the_orders_own_maker(self, maker, studio, join):
-        _, line = jars(maker[0], sets=1)
-        _, other = join(studio, ["maker"], "Mo")
-
-        assert (
-            factories.sent(other, f"{S}lines/{line.pk}/plannings/", {"sets": 1}).status_code == 403
-        )
-
-
 class TestChanging:
     def test_wants_the_row_that_was_read(self, maker):
         order = take(maker[0])
@@ -295,22 +224,6 @@ class TestChanging:
         assert (refused.status_code, refused.json()["type"]) == (403, "/problems/not-permitted")
         assert lifted.json()["commission"]["use"] == "food"
 
-    def test_only_the_owner_lifts_display_from_a_piece(self, maker, owner, helper):
-        jars(maker[0], sets=1)
-        path = f"{S}pieces/{piece('J01').pk}/uses/"
-
-        restricted = factories.sent(helper[1], path, {"use": "display"})
-        refused = [factories.sent(who[1], path, {"use": "food"}) for who in (helper, maker)]
-        back = {"corrects": restricted.json()["id"]}
-        taken_back = factories.sent(helper[1], f"{S}retractions/", back)
-
-        assert restricted.status_code == 201
-        assert [answer.status_code for answer in refused] == [403, 403]
-        assert taken_back.json()["type"] == "/problems/undone-otherwise"
-        assert piece("J01").use == Use.DISPLAY
-        assert factories.sent(owner[1], path, {"use": "food"}).status_code == 201
-        assert piece("J01").use == Use.FOOD
-
     def test_is_not_for_others(self, maker, helper, technician, studio, join):
         order = take(maker[0])
         _, other = join(studio, ["maker"], "Mo")
@@ -322,94 +235,6 @@ class TestChanging:
         ]
 
         assert answers == [403, 403, 403]
-
-    def test_a_closed_order_stays_as_it_is_until_opened(self, maker):
-        order = take(maker[0])
-        assert sent(maker[1], order, "closings", {"kind": "cancelled"}).status_code == 201
-
-        refused = sent(maker[1], order, "promises", {"promised_date": "2026-12-24"})
-        sent(maker[1], order, "closings", {"kind": "reopened"})
-        now = sent(maker[1], order, "promises", {"promised_date": "2026-12-24"})
-
-        assert (refused.status_code, refused.json()["type"]) == (
-            409,
-            "/problems/commission-closed",
-        )
-        assert now.json()["commission"]["promised_date"] == "2026-12-24"
-
-
-class TestHandingOver:
-    def test_gives_what_is_finished_and_closes_when_no_more_is_wanted(self, maker):
-        order, _ = jars(maker[0], sets=2, wanted=1)
-        for mark in ("J01", "L01"):
-            put(maker[0], mark, "finished", "packed")
-
-        answer = sent(maker[1], order, "deliveries")
-
-        assert answer.status_code == 201
-        assert [row["state"] for row in answer.json()["pieces"]] == ["delivered", "delivered"]
-        assert answer.json()["commission"]["state"] == "closed"
-        assert answer.json()["lines"][0]["counts"]["delivered"] == 1
-        assert answer.json()["cautions"][0]["code"] == "food-use-not-declared"
-
-    def test_stays_open_while_more_is_wanted(self, maker):
-        order, _ = jars(maker[0], sets=2, wanted=2)
-        put(maker[0], "J01", "finished", "packed")
-
-        answer = sent(maker[1], order, "deliveries", {"piece_ids": [str(piece("J01").pk)]})
-
-        assert answer.json()["commission"]["state"] == "open"
-
-    def test_refuses_nothing_and_strange_pieces(self, maker, studio):
-        order, _ = jars(maker[0], sets=1)
-        strange = factories.piece(form(studio, "tray", "Y"), maker[0])
-
-        nothing = sent(maker[1], order, "deliveries")
-        other = sent(maker[1], order, "deliveries", {"piece_ids": [str(strange.pk)]})
-
-        assert nothing.json()["type"] == "/problems/nothing-to-hand-over"
-        assert other.json()["type"] == "/problems/not-of-this-order"
-        assert other.status_code == 409
-
-
-class TestReports:
-    # Figures as in the case about the sauce boat: Pb < 0.1, Cd < 0.01 mg/l; depth 58 mm, 310 ml.
-    REPORT = {
-        "laboratory": "Assay Office",
-        "reported_on": "2026-10-30",
-        "glaze": "clear 12",
-        "occasion_name": "F-205",
-        "lead_value": 0.1,
-        "lead_is_below": True,
-        "cadmium_value": 0.01,
-        "cadmium_is_below": True,
-        "unit": "mg_per_l",
-        "depth_mm": 58,
-        "volume_ml": "310 ml",
-    }
-
-    def test_are_kept_as_they_were_written_and_declare_nothing(self, maker):
-        order = take(maker[0])
-
-        answer = sent(maker[1], order, "reports", self.REPORT)
-
-        assert answer.status_code == 201
-        kept = seen(maker[1], order)
-        assert kept["reports"][0]["lead_is_below"]
-        assert kept["reports"][0]["volume_ml"] == 310
-        assert [row["code"] for row in kept["cautions"]] == ["food-use-report-kept"]
-        assert "safe" not in maker[1].get(f"{S}commissions/{order.pk}/").content.decode().lower()
-
-    @pytest.mark.parametrize(
-        ("field", "value"), [("lead_value", "NaN"), ("lead_value", -1), ("unit", "ppm")]
-    )
-    def test_name_what_cannot_be(self, maker, field, value):
-        order = take(maker[0])
-
-        answer = sent(maker[1], order, "reports", {**self.REPORT, field: value})
-
-        assert answer.status_code == 400
-        assert answer.json()["errors"][0]["pointer"] == f"#/{field}"
 
 
 class TestList:
@@ -446,48 +271,3 @@ class TestList:
 
         with django_assert_num_queries(11):
             assert maker[1].get(f"{S}commissions/").status_code == 200
-
-
-class TestAssigning:
-    def test_moves_a_piece_with_its_maker_asked_in_both_orders(self, maker, studio, join, owner):
-        _, line = jars(maker[0], sets=2)
-        other, client = join(studio, ["maker"], "Mo")
-        mine = take(other, client="Larkspur Inn")
-        body = {"piece_ids": [str(piece("J01").pk)], "line_id": str(mine.lines.get().pk)}
-
-        refused = factories.sent(client, f"{S}assignments/", body)
-        moved = factories.sent(owner[1], f"{S}assignments/", body)
-
-        assert refused.status_code == 403
-        assert moved.status_code == 201
-        assert piece("J01").line_id == mine.lines.get().pk
-        assert line.pieces.count() == 3
-
-    def test_warns_of_another_design_and_of_display(self, maker, studio):
-        _, line = jars(maker[0], sets=1)
-        tray = factories.piece(form(studio, "tray", "Y"), maker[0], use="display", mark="Y09")
-
-        body = {"piece_ids": [str(tray.pk)], "line_id": str(line.pk)}
-        answer = factories.sent(maker[1], f"{S}assignments/", body)
-
-        assert [row["code"] for row in answer.json()["warnings"]] == [
-            "not-in-recipe",
-            "display-only",
-        ]
-
-    def test_a_piece_with_the_client_stays_there(self, maker):
-        order, _ = jars(maker[0], sets=1)
-        put(maker[0], "J01", "finished", "packed", at=NOW - 2 * DAY)
-        handing_over.hand_over(act=factories.act(maker[0], NOW - DAY), commission=order)
-
-        body = {"piece_ids": [str(piece("J01").pk)], "line_id": None}
-        answer = factories.sent(maker[1], f"{S}assignments/", body)
-
-        assert answer.json()["type"] == "/problems/handed-over-already"
-
-    def test_is_refused_to_the_helper_and_the_technician(self, maker, helper, technician):
-        jars(maker[0], sets=1)
-        body = {"piece_ids": [str(piece("J01").pk)], "line_id": None}
-
-        for client in (helper[1], technician[1]):
-            assert factories.sent(client, f"{S}assignments/", body).status_code == 403
