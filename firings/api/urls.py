@@ -1,3 +1,30 @@
-from django.urls import URLPattern, URLResolver
+"""Addresses of kilns, loads, ware that waits, and of taking acts back."""
 
-urlpatterns: list[URLPattern | URLResolver] = []
+from django.urls import URLPattern, URLResolver, path
+
+from . import kilns, loads, placements, queue, readings, retractions
+
+STUDIO = "studios/<slug:slug>/"
+LOAD = f"{STUDIO}loads/<uuid:load_id>/"
+
+urlpatterns: list[URLPattern | URLResolver] = [
+    path(f"{STUDIO}kilns/", kilns.KilnList.as_view()),
+    path(f"{STUDIO}kilns/<uuid:kiln_id>/", kilns.KilnOne.as_view()),
+    path(f"{STUDIO}kilns/<uuid:kiln_id>/events/", kilns.KilnEventList.as_view()),
+    path(f"{STUDIO}programmes/", kilns.ProgrammeList.as_view()),
+    path(f"{STUDIO}programmes/<uuid:programme_id>/", kilns.ProgrammeOne.as_view()),
+    path(f"{STUDIO}kiln-queue/", queue.KilnQueue.as_view()),
+    path(f"{STUDIO}pieces/<uuid:piece_id>/firing-tickets/", queue.TicketList.as_view()),
+    path(f"{STUDIO}loads/", loads.LoadList.as_view()),
+    path(LOAD, loads.LoadOne.as_view()),
+    path(f"{LOAD}placements/", placements.PlacementList.as_view()),
+    path(f"{LOAD}events/", loads.LoadEventList.as_view()),
+    path(f"{LOAD}readings/", readings.KilnReadingList.as_view()),
+    path(f"{LOAD}cones/", readings.ConeList.as_view()),
+    path(f"{LOAD}fit/", queue.LoadFit.as_view()),
+    path(f"{LOAD}could-go/", queue.CouldGoList.as_view()),
+    path(f"{LOAD}cooling/", queue.LoadCooling.as_view()),
+    path(f"{STUDIO}placements/<uuid:placement_id>/", placements.PlacementOne.as_view()),
+    path(f"{STUDIO}placements/<uuid:placement_id>/removals/", placements.RemovalList.as_view()),
+    path(f"{STUDIO}retractions/", retractions.RetractionList.as_view()),
+]

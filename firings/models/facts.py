@@ -3,13 +3,14 @@
 from django.db import models
 
 from pieces.models import Piece
-from studio.models import Fact, Place
+from studio.models import Place
 
+from .kilns import FiringFact
 from .loads import Load
 from .programmes import FiringKind
 
 
-class LoadEvent(Fact):
+class LoadEvent(FiringFact):
     """A load was settled, lit, opened …; `results` goes from placement id to how it came out."""
 
     class Kind(models.TextChoices):
@@ -37,14 +38,14 @@ class LoadEvent(Fact):
         indexes = [models.Index(fields=["load", "happened_at"], name="load_event_by_time")]
 
 
-class KilnReading(Fact):
+class KilnReading(FiringFact):
     """What a kiln showed at `happened_at`. Only what was taken, or was over the top, is used."""
 
     class Use(models.TextChoices):
         TAKEN = "taken"
         ASKED = "asked"
         OVER_TOP = "over_top"
-        OUT_OF_RANGE = "out_of_range"
+        LEFT_OUT = "left_out"
 
     load = models.ForeignKey(Load, on_delete=models.PROTECT, related_name="readings")
     reading_c = models.FloatField()
@@ -58,7 +59,7 @@ class KilnReading(Fact):
         indexes = [models.Index(fields=["load", "happened_at"], name="kiln_reading_by_time")]
 
 
-class WitnessCone(Fact):
+class WitnessCone(FiringFact):
     """How a cone stood after the firing, on which shelf; `clock_hand` as the hand of a clock."""
 
     class Role(models.TextChoices):
@@ -74,8 +75,8 @@ class WitnessCone(Fact):
     words = models.CharField(max_length=200, blank=True)
 
 
-class FiringTicket(Fact):
-    """Which cone a piece waits for, and what to mind: asked for above all before a second firing."""
+class FiringTicket(FiringFact):
+    """Which cone a piece waits for, and what to mind: above all before a second firing."""
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="firing_tickets")
     kind = models.CharField(max_length=6, choices=FiringKind)

@@ -1,8 +1,19 @@
 """Kilns with their furniture: what they hold, how hot they go, whether they may be used."""
 
+from typing import ClassVar
+
 from django.db import models
 
-from studio.models import Fact, Place, StudioOwned
+from studio.models import Fact, FactQuerySet, Place, StudioOwned
+
+
+class FiringFact(Fact):
+    """Something that happened to a kiln, to a load, or to a piece for the sake of its firing."""
+
+    objects: ClassVar = FactQuerySet.as_manager()
+
+    class Meta:
+        abstract = True
 
 
 class Kiln(StudioOwned):
@@ -71,10 +82,10 @@ class Post(StudioOwned):
     height_mm = models.FloatField()
     count = models.PositiveSmallIntegerField()
     footprint_mm = models.FloatField()
-    stands_inside = models.BooleanField(null=True)
+    stands_inside = models.BooleanField(default=False)
 
 
-class KilnEvent(Fact):
+class KilnEvent(FiringFact):
     """A kiln was taken out of use, or is in use again."""
 
     class Kind(models.TextChoices):

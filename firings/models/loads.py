@@ -76,9 +76,7 @@ class Placement(StudioOwned):
     """
 
     load = models.ForeignKey(Load, on_delete=models.PROTECT, related_name="placements")
-    piece = models.ForeignKey(
-        Piece, null=True, on_delete=models.PROTECT, related_name="placements"
-    )
+    piece = models.ForeignKey(Piece, null=True, on_delete=models.PROTECT, related_name="placements")
     what = models.CharField(max_length=120, blank=True)
     count = models.PositiveSmallIntegerField(default=1)
     width_mm = models.FloatField(null=True)

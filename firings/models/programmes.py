@@ -40,6 +40,4 @@ class Segment(StudioOwned):
 
     class Meta:
         ordering = ["order"]
-        constraints = [
-            models.UniqueConstraint(fields=["programme", "order"], name="segment_once")
-        ]
+        constraints = [models.UniqueConstraint(fields=["programme", "order"], name="segment_once")]

@@ -14,7 +14,9 @@ from studio.models import Act, JournalEntry
 from . import stories
 
 # What other people were promised by it is undone by an act of its own, not by taking it back.
-NOT_HERE: Final = frozenset({"load", "commission", "found", "member", "device"})
+NOT_HERE: Final = frozenset(
+    {"load", "kiln", "programme", "commission", "found", "member", "device"}
+)
 SAID_ANEW: Final = frozenset({"set_use"})
 # That a found thing is mine is nobody's but my own word.
 OWN_WORD: Final = frozenset({"claimed_ware"})
@@ -31,11 +33,12 @@ class UndoneOtherwise(Unworkable):
 
 
 @transaction.atomic
-def retract(*, act: Act, may_any: bool) -> JournalEntry:
+def retract(*, act: Act, may_any: bool, minded: frozenset[str] = frozenset()) -> JournalEntry:
     """Take the act back that `act.corrects` names, and fold anew all that it told of.
 
-    `may_any` lets somebody take back what others told. Raises `SomebodyElses`, `UndoneOtherwise`,
-    and what the journal refuses to correct.
+    `may_any` lets somebody take back what others told; `minded` are kinds of things that an app
+    above folds anew itself. Raises `SomebodyElses`, `UndoneOtherwise`, and what the journal refuses
+    to correct.
     """
     named = None
     if act.corrects is not None:
@@ -45,7 +48,7 @@ def retract(*, act: Act, may_any: bool) -> JournalEntry:
     if named.member_id != act.member.pk and not may_any:
         raise SomebodyElses(f"{named.member.first_name} told it; ask them, or the owner.")
     told_of = list(named.subjects.values_list("kind", "subject_id"))
-    elsewhere = sorted({kind for kind, _ in told_of} & NOT_HERE)
+    elsewhere = sorted({kind for kind, _ in told_of} & (NOT_HERE - minded))
     if elsewhere and named.verb not in OWN_WORD:
         raise UndoneOtherwise(
             f"It concerns a {elsewhere[0]}: change that instead.", concerns=elsewhere

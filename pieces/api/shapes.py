@@ -236,11 +236,6 @@ class BulkOut(ActOut):
     cautions = WordOut(many=True)
 
 
-class RetractionOut(ActOut):
-    corrects = serializers.UUIDField()
-    pieces = PieceBriefOut(many=True)
-
-
 class ClashSubjectOut(Shape):
     kind = serializers.CharField()
     id = serializers.UUIDField()

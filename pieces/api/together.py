@@ -1,4 +1,4 @@
-"""The same of many, taking back, and settling two stories."""
+"""The same of many, and settling two stories."""
 
 from collections.abc import Mapping
 from typing import Any
@@ -9,19 +9,19 @@ from drf_spectacular.utils import extend_schema
 from rest_framework.request import Request
 from rest_framework.response import Response
 
-from pieces.actions import bulk, clashes, retractions
+from pieces.actions import bulk, clashes
 from pieces.domain.stages import Spot
 from pieces.models import Clash, Piece
 from pieces.queries import clashes as queries
 from studio.api.pages import keyset, paged
 from studio.api.views import Given
-from studio.models import Act, JournalSubject
+from studio.models import Act
 from studio.permissions import P
 from studio.queries import journal
 
 from .base import ADVANCE, CHECK, COVER, SCRAP, PieceView, cautions_at
-from .given import BULK_OF_PARTS, BulkIn, ClashAnswerIn, ClashFilterIn, RetractionIn
-from .shapes import BulkOut, ClashAnswerOut, ClashOut, ClashWholeOut, RetractionOut
+from .given import BULK_OF_PARTS, BulkIn, ClashAnswerIn, ClashFilterIn
+from .shapes import BulkOut, ClashAnswerOut, ClashOut, ClashWholeOut
 from .shown import shown_clash, shown_words
 
 
@@ -68,25 +68,6 @@ class BulkList(PieceView):
             case _:
                 needs = {"cover": COVER, "check": CHECK, "lose": SCRAP}
                 self.may(needs.get(kind, ADVANCE), *pieces)
-
-
-class RetractionList(PieceView):
-    """One's own acts, or anybody's for who may advance anybody's pieces."""
-
-    needs = {"POST": P.SEE_STUDIO}
-
-    @extend_schema(request=RetractionIn, responses={201: RetractionOut})
-    def post(self, request: Request) -> Response:
-        """Take an act back: it stays in the story, struck through."""
-
-        def work(given: Given, act: Act) -> Mapping[str, object]:
-            may_any = P.ADVANCE_ANY in self.grants
-            entry = retractions.retract(act=act, may_any=may_any)
-            told_of = JournalSubject.objects.filter(entry=entry, kind="piece")
-            pieces = Piece.objects.of(self.studio).filter(pk__in=told_of.values("subject_id"))
-            return {"corrects": given["corrects"], "pieces": self.briefs(list(pieces))}
-
-        return self.told(RetractionIn, work)
 
 
 class ClashView(PieceView):

@@ -37,7 +37,6 @@ urlpatterns: list[URLPattern] = [
     path(f"{STUDIO}parts/<uuid:part_id>/events/", acts.PartEventList.as_view()),
     path(f"{STUDIO}mould-sets/<uuid:set_id>/pressings/", pressings.PressingList.as_view()),
     path(f"{STUDIO}bulk/", together.BulkList.as_view()),
-    path(f"{STUDIO}retractions/", together.RetractionList.as_view()),
     path(f"{STUDIO}clashes/", together.ClashList.as_view()),
     path(CLASH, together.ClashOne.as_view()),
     path(f"{CLASH}answers/", together.ClashAnswerList.as_view()),

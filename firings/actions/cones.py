@@ -1,0 +1,74 @@
+"""Witness cones as they were found, and the cone that a piece waits for."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from uuid import uuid5
+
+from django.db import transaction
+
+from firings.domain.cones import read_cone
+from firings.models import FiringTicket, Load, WitnessCone
+from pieces.models import Piece
+from studio.actions import journal
+from studio.models import Act
+
+
+@dataclass(frozen=True, slots=True)
+class ConeGiven:
+    """A cone on one shelf; level 1 is the lowest, the hand is that of a clock, None if not read."""
+
+    role: str
+    cone: str
+    level: int | None = None
+    clock_hand: int | None = None
+    words: str = ""
+
+
+@transaction.atomic
+def record(*, act: Act, load: Load, cones: Sequence[ConeGiven]) -> list[WitnessCone]:
+    """Keep how the cones of a load stood. Raises `UnknownCone`."""
+    entry = journal.write(
+        act=act,
+        verb="read_cones",
+        subjects=[("load", load.pk), ("kiln", load.kiln_id)],
+        facts={"load": load.number, "cones": len(cones)},
+    )
+    rows = [
+        WitnessCone(
+            id=act.id if len(cones) == 1 else uuid5(act.id, f"cone {number}"),
+            studio=act.studio,
+            entry=entry,
+            happened_at=act.happened_at,
+            load=load,
+            level=given.level,
+            role=given.role,
+            cone=read_cone(given.cone),
+            clock_hand=given.clock_hand,
+            words=given.words,
+        )
+        for number, given in enumerate(cones)
+    ]
+    WitnessCone.objects.bulk_create(rows)
+    return rows
+
+
+@transaction.atomic
+def ask_for(*, act: Act, piece: Piece, kind: str, cone: str, words: str = "") -> FiringTicket:
+    """Write which cone a piece waits for in its next firing of a kind. Raises `UnknownCone`."""
+    cone = read_cone(cone)
+    entry = journal.write(
+        act=act,
+        verb="asked_for_cone",
+        subjects=[("piece", piece.pk)],
+        facts={"kind": kind, "cone": cone},
+    )
+    return FiringTicket.objects.create(
+        id=act.id,
+        studio=act.studio,
+        entry=entry,
+        happened_at=act.happened_at,
+        piece=piece,
+        kind=kind,
+        cone=cone,
+        words=words,
+    )

@@ -1,0 +1,148 @@
+"""A load as the geometry sees it: the kiln, its furniture, the ware at its size in that firing."""
+
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from typing import Final
+
+from firings.domain.fit_problem import (
+    Chamber,
+    PostStock,
+    Problem,
+    Rules,
+    Sample,
+    ShelfStock,
+    Ware,
+)
+from firings.models import Kiln, Load, Placement
+from pieces.domain.stages import CHECKED, GLAZE_FIRED, PACKED
+from pieces.models import Piece
+from studio.models import StudioSettings
+
+from .sizes import Size, Sizes, measured_for
+
+REFIRED: Final = (GLAZE_FIRED.state, CHECKED.state, PACKED.state)
+SAMPLES_MOST: Final = 3
+SEPARATOR: Final = "#"
+
+
+def problem_of(
+    load: Load,
+    placements: Iterable[Placement],
+    *,
+    sizes: Sizes,
+    more: Sequence[Piece] = (),
+    samples: Sequence[Piece] = (),
+) -> Problem | None:
+    """Return what is asked of the kiln; None when it has no shelves written down. Three queries.
+
+    `more` is ware tried beside what is placed; of `samples` the commonest are tried in the room
+    that is left.
+    """
+    kiln = load.kiln
+    shelf = _shelf(kiln)
+    if shelf is None:
+        return None
+    return Problem(
+        chamber=Chamber(
+            is_round=kiln.is_round,
+            width_mm=_across(kiln.diameter_mm, kiln.width_mm, is_round=kiln.is_round),
+            depth_mm=_across(kiln.diameter_mm, kiln.depth_mm, is_round=kiln.is_round),
+            height_mm=kiln.height_mm,
+        ),
+        shelf=shelf,
+        posts=tuple(
+            PostStock(post.height_mm, post.count, post.footprint_mm, post.stands_inside)
+            for post in kiln.posts.order_by("height_mm", "id")
+        ),
+        rules=_rules(load),
+        ware=(
+            *(ware for row in placements for ware in _wares(row, load, sizes)),
+            *(ware_of(piece, load, sizes, id=str(piece.pk)) for piece in more),
+        ),
+        samples=_samples(samples, load, sizes),
+    )
+
+
+def _shelf(kiln: Kiln) -> ShelfStock | None:
+    """Return the shelves the kiln has most of."""
+    row = kiln.shelves.order_by("-count", "id").first()
+    if row is None:
+        return None
+    is_round = row.shape == Kiln.Chamber.ROUND
+    return ShelfStock(
+        is_round=is_round,
+        width_mm=_across(row.diameter_mm, row.width_mm, is_round=is_round),
+        depth_mm=_across(row.diameter_mm, row.depth_mm, is_round=is_round),
+        thickness_mm=row.thickness_mm,
+        count=row.count,
+    )
+
+
+def _across(diameter_mm: float | None, side_mm: float | None, *, is_round: bool) -> float:
+    return (diameter_mm if is_round else side_mm) or 0.0
+
+
+def _rules(load: Load) -> Rules:
+    settings = StudioSettings.objects.get(studio=load.studio_id)
+    rules = Rules.of(
+        load.kind,
+        bisque_may_touch=settings.bisque_may_touch,
+        glaze_gap_mm=settings.glaze_gap_mm,
+    )
+    return replace(rules, refire_above_mm=settings.refire_headroom_mm)
+
+
+def _wares(row: Placement, load: Load, sizes: Sizes) -> list[Ware]:
+    if row.piece is not None:
+        ware = ware_of(row.piece, load, sizes, id=str(row.pk), came_from=row.came_from)
+        return [replace(ware, level=row.level)]
+    return [
+        Ware(
+            id=f"{row.pk}{SEPARATOR}{number}",
+            name=row.what,
+            width_mm=row.width_mm,
+            depth_mm=row.depth_mm,
+            height_mm=row.height_mm,
+            is_round=row.is_round,
+            level=row.level,
+        )
+        for number in range(row.count)
+    ]
+
+
+def ware_of(
+    piece: Piece,
+    load: Load,
+    sizes: Sizes,
+    *,
+    id: str,
+    came_from: dict[str, str] | None = None,
+) -> Ware:
+    """Return a piece at the size it has in this firing."""
+    size = sizes.of(piece, measured_for(load.kind))
+    state = (came_from or {}).get("state", piece.state)
+    return Ware(
+        id=id,
+        name=piece.shown_mark,
+        width_mm=size.x_mm if size else None,
+        depth_mm=size.y_mm if size else None,
+        height_mm=size.height_mm if size else None,
+        is_round=size.is_round if size else False,
+        is_refire=load.kind == "glaze" and state in REFIRED,
+    )
+
+
+def _samples(pieces: Sequence[Piece], load: Load, sizes: Sizes) -> tuple[Sample, ...]:
+    """Return one of each of the commonest designs."""
+    first: dict[str, tuple[Piece, Size]] = {}
+    seen: Counter[str] = Counter()
+    for piece in pieces:
+        size = sizes.of(piece, measured_for(load.kind))
+        if size is not None:
+            first.setdefault(piece.design.noun, (piece, size))
+            seen[piece.design.noun] += 1
+    return tuple(
+        Sample(noun, f"{noun}s", ware_of(first[noun][0], load, sizes, id=noun))
+        for noun, _ in seen.most_common(SAMPLES_MOST)
+    )

@@ -1,0 +1,94 @@
+"""Loads with what is in them, for a fixed number of queries."""
+
+from collections import defaultdict
+from collections.abc import Iterable
+from datetime import datetime
+from typing import Any
+from uuid import UUID
+
+from django.db.models import Q, QuerySet
+
+from firings.models import FiringTicket, Load, Placement, Programme
+from pieces.models import Piece
+from studio.models import Studio
+
+BUSY = (
+    Load.State.LOADING,
+    Load.State.FIRING,
+    Load.State.STOPPED,
+    Load.State.COOLING,
+    Load.State.OPENED,
+)
+COMING = (Load.State.OPEN, Load.State.SETTLED)
+
+
+def listed(studio: Studio) -> "QuerySet[Load]":
+    """Return the loads of a studio with what a row of them shows. One query when read."""
+    rows = Load.objects.filter(studio=studio)
+    return rows.select_related("kiln__place", "watcher", "programme")
+
+
+def found(
+    studio: Studio,
+    *,
+    states: Iterable[str] = (),
+    kiln: UUID | None = None,
+    from_at: datetime | None = None,
+    until_at: datetime | None = None,
+) -> "QuerySet[Load]":
+    """Return the loads that fit: those that begin, or go on, between the two instants."""
+    rows = listed(studio)
+    wanted = list(states)
+    if wanted:
+        rows = rows.filter(state__in=wanted)
+    if kiln is not None:
+        rows = rows.filter(kiln=kiln)
+    if from_at is not None:
+        rows = rows.filter(Q(starts_at__gte=from_at) | Q(state__in=BUSY))
+    if until_at is not None:
+        rows = rows.filter(starts_at__lt=until_at)
+    return rows
+
+
+def placements_of(loads: Iterable[Load]) -> dict[UUID, list[Placement]]:
+    """Return what is in each load, in the order it was placed. One query."""
+    found: defaultdict[UUID, list[Placement]] = defaultdict(list)
+    rows = Placement.objects.filter(load__in=[load.pk for load in loads], removed_at=None)
+    rows = rows.select_related("piece__design", "piece__maker", "piece__body", "asked_by")
+    for row in rows.order_by("placed_at", "id"):
+        found[row.load_id].append(row)
+    return found
+
+
+def next_load(load: Load) -> Load | None:
+    """Return the next open load of the same kind and cone that begins no sooner. One query."""
+    rows = listed(load.studio).filter(
+        kind=load.kind,
+        cone=load.cone,
+        state=Load.State.OPEN,
+        starts_at__gte=load.starts_at,
+        kiln__is_out_of_use=False,
+    )
+    return rows.exclude(pk=load.pk).order_by("starts_at", "id").first()
+
+
+def named(load: Load | None) -> dict[str, object] | None:
+    """Return a load as a refusal or a row names it."""
+    if load is None:
+        return None
+    return {"id": str(load.pk), "number": load.number, "starts_at": load.starts_at.isoformat()}
+
+
+def tickets_of(pieces: Iterable[Piece], kind: str) -> dict[UUID, FiringTicket]:
+    """Return the last word on which cone each piece waits for. One query."""
+    rows: Any = FiringTicket.objects.filter(piece__in=[piece.pk for piece in pieces], kind=kind)
+    return {row.piece_id: row for row in rows.standing().order_by("happened_at", "id")}
+
+
+def usual_cone(studio: Studio, kind: str) -> str:
+    """Return the cone that the studio last planned for a kind of firing, "" if it never did."""
+    last = Load.objects.filter(studio=studio, kind=kind).order_by("-starts_at", "-id").first()
+    if last is not None:
+        return last.cone
+    programme = Programme.objects.filter(studio=studio, kind=kind).order_by("name").first()
+    return programme.cone if programme is not None else ""
