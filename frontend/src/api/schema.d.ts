@@ -70,6 +70,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/assignments/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Promise pieces to a line of an order, or to none; their past comes along. */
+        post: operations["studios_assignments_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/away/": {
         parameters: {
             query?: never;
@@ -133,6 +150,24 @@ export interface paths {
         put?: never;
         /** @description Do the same to many by one act: all of them, or none with each refusal named. */
         post: operations["studios_bulk_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/claims/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List who says that found things are theirs. */
+        get: operations["claims_list"];
+        put?: never;
+        /** @description Say that a found thing is mine; where two say so the owner hears of it. */
+        post: operations["studios_claims_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -280,6 +315,162 @@ export interface paths {
         patch: operations["studios_colour_batches_partial_update"];
         trace?: never;
     };
+    "/api/v1/studios/{slug}/commissions/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the orders: at risk first, then on course, then those closed last. */
+        get: operations["commissions_list"];
+        put?: never;
+        /** @description Take an order. */
+        post: operations["studios_commissions_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell one order: its counts in sets, its pieces, what was reported; `ETag` for PATCH. */
+        get: operations["commissions_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Change an order; with `If-Match`, only where nobody else did meanwhile. */
+        patch: operations["studios_commissions_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/closings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Close an order, cancel it, or open it again; its pieces stay as they are. */
+        post: operations["studios_commissions_closings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/deliveries/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Hand pieces over to the client; the order closes when no more is wanted. */
+        post: operations["studios_commissions_deliveries_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/history.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Give the whole history as a table; cells that look like sums are defused. */
+        get: operations["commissions_history_table"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/history/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell the history of an order and its pieces from the journal, newest first. */
+        get: operations["commissions_history"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/lines/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Add a line to an order. */
+        post: operations["studios_commissions_lines_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/promises/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Promise another day; the history shows every one there was. */
+        post: operations["studios_commissions_promises_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/reports/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what laboratories wrote for an order, newest first. */
+        get: operations["commission_reports_list"];
+        put?: never;
+        /** @description Keep what a laboratory wrote about lead and cadmium: a record, not a declaration. */
+        post: operations["studios_commissions_reports_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/designs/": {
         parameters: {
             query?: never;
@@ -353,6 +544,75 @@ export interface paths {
         patch: operations["devices_change"];
         trace?: never;
     };
+    "/api/v1/studios/{slug}/found/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what was found, newest first. */
+        get: operations["found_list"];
+        put?: never;
+        /** @description Keep that something was found; it cannot go on a load until it is given back. */
+        post: operations["studios_found_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/found/{found_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell one found thing: up to three people to ask, and who claims it. */
+        get: operations["found_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/found/{found_id}/askings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Ask people whether it is theirs. */
+        post: operations["studios_found_askings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/found/{found_id}/endings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Give it back to who claims it; or, as the owner and after its notice, let it go. */
+        post: operations["studios_found_endings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/invitations/": {
         parameters: {
             query?: never;
@@ -405,6 +665,290 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/kiln-queue/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show what waits by kind and cone, each with the rule's sentence on its place. */
+        get: operations["kiln_queue"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/kilns/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show every kiln: what it is doing, till when, who watches. */
+        get: operations["kilns_list"];
+        put?: never;
+        /** @description Make a kiln with its furniture and its place. */
+        post: operations["studios_kilns_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/kilns/{kiln_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show one kiln. */
+        get: operations["kilns_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Change a kiln; its shelves or posts, where given, stand for all it had. */
+        patch: operations["studios_kilns_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/kilns/{kiln_id}/events/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List when a kiln went out of use and came back, newest first. */
+        get: operations["kiln_events_list"];
+        put?: never;
+        /** @description Take a kiln out of use, or back; answers with the loads that want another kiln. */
+        post: operations["studios_kilns_events_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/lines/{line_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Change what a line says or how many sets it wants. */
+        patch: operations["studios_lines_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/lines/{line_id}/plannings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Plan whole sets of a line; the pieces of one set are matched with each other. */
+        post: operations["studios_lines_plannings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/lines/{line_id}/recipe/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say anew what makes a set of a line. */
+        post: operations["studios_lines_recipe_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the loads, the latest start first; `from` keeps what is still going on. */
+        get: operations["loads_list"];
+        put?: never;
+        /** @description Open a load for a slot of a kiln. */
+        post: operations["studios_loads_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show one load with its ware and its log. */
+        get: operations["loads_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Change when, where and how it is fired; whoever has ware in it is told. */
+        patch: operations["studios_loads_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/cones/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List how the cones of a load stood. */
+        get: operations["cones_list"];
+        put?: never;
+        /** @description Keep how the cones stood, shelf by shelf, by the hand of a clock. */
+        post: operations["studios_loads_cones_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/cooling/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Say when the kiln may likely be opened; null unless it is cooling. */
+        get: operations["loads_cooling"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/could-go/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show what waits for this kind of firing: whether it fits, and what speaks against it. */
+        get: operations["loads_could_go"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/events/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what happened to a load and stands, newest first. */
+        get: operations["load_events_list"];
+        put?: never;
+        /** @description Say what happened to a load; its ware goes in, comes out or goes back with it. */
+        post: operations["studios_loads_events_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/fit/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Say whether the ware fits, why, and show where it would stand. */
+        get: operations["loads_fit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/placements/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Put ware on an open load: all of it, or none with each exception named. */
+        post: operations["studios_loads_placements_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/readings/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the readings of a load as given, newest first. */
+        get: operations["kiln_readings_list"];
+        put?: never;
+        /**
+         * @description Keep readings; odd ones are kept too, asked about and left out of every sum.
+         *
+         *     `corrects` names the act of a reading that was wrong: this one stands in its stead.
+         */
+        post: operations["studios_loads_readings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/masters/": {
         parameters: {
             query?: never;
@@ -434,6 +978,24 @@ export interface paths {
         put?: never;
         /** @description Say that a master is ready, or lost. */
         post: operations["studios_masters_events_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/matches/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what was said of pieces that stand together, newest first. */
+        get: operations["matches_list"];
+        put?: never;
+        /** @description Say that two pieces stand together, or not any more; the newest word counts. */
+        post: operations["studios_matches_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -811,6 +1373,24 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/firing-tickets/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List which cones were asked for a piece, newest first. */
+        get: operations["firing_tickets_list"];
+        put?: never;
+        /** @description Say which cone a piece waits for; fired ware with a ticket waits to be fired again. */
+        post: operations["studios_pieces_firing_tickets_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/pieces/{piece_id}/history/": {
         parameters: {
             query?: never;
@@ -882,6 +1462,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/uses/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Restrict a piece to display; only the owner lifts that again. */
+        post: operations["studios_pieces_uses_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/pieces/{piece_id}/weighings/": {
         parameters: {
             query?: never;
@@ -894,6 +1491,40 @@ export interface paths {
         put?: never;
         /** @description Weigh a piece; a weight that cannot be is refused (422) and can be taken again. */
         post: operations["studios_pieces_weighings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/placements/{placement_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Say on which shelf, and where on it, something stands; until the load is over. */
+        patch: operations["studios_placements_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/placements/{placement_id}/removals/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Take something off an open load. */
+        post: operations["studios_placements_removals_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -952,6 +1583,42 @@ export interface paths {
         options?: never;
         head?: never;
         patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/programmes/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the programmes, each with what its cone needs at its last rate. */
+        get: operations["programmes_list"];
+        put?: never;
+        /** @description Make a programme; a cone on the wrong side of zero is asked about. */
+        post: operations["studios_programmes_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/programmes/{programme_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show one programme. */
+        get: operations["programmes_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description Change a programme; segments, where given, stand for all it had. */
+        patch: operations["studios_programmes_partial_update"];
         trace?: never;
     };
     "/api/v1/studios/{slug}/readings/{reading_id}/answers/": {
@@ -1176,6 +1843,76 @@ export interface components {
             detail: string;
             /** Format: uuid */
             mould_set_id: string | null;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        AskingInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            member_ids: string[];
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        AssignedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            pieces: components["schemas"]["PieceBriefOut"][];
+            warnings: components["schemas"]["WordOut"][];
+        };
+        /** @description Promise pieces to a line; no line takes them out of their order. */
+        AssignmentInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** Format: uuid */
+            line_id: string | null;
+            /** @default  */
+            note: string;
+            piece_ids: string[];
+            /** @default  */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
         };
         /** @description What every act says of itself; each act adds its own fields. */
         AwayInRequest: {
@@ -1702,6 +2439,11 @@ export interface components {
             left_out_ids: string[];
             pieces: components["schemas"]["PieceBriefOut"][];
         };
+        CameFromOut: {
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            stage: string;
+            state: string;
+        };
         /** @description One pouring from a master. From a fired piece it is refused, with the size to enlarge to. */
         CastingInRequest: {
             /**
@@ -1790,6 +2532,54 @@ export interface components {
         CautionOut: {
             code: string;
             detail: string;
+        };
+        /** @description That is mine; `piece_id` says which of my pieces it is. */
+        ClaimInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: uuid */
+            found_id: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            piece_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        ClaimOut: {
+            /** Format: uuid */
+            found_id: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            member: components["schemas"]["PersonNamedOut"];
+            piece: components["schemas"]["FoundNamedOut"] | null;
+        };
+        /** @description Some ClaimOut rows, and where the next ones are. */
+        ClaimOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["ClaimOut"][];
         };
         ClashActOut: {
             detail: string;
@@ -1924,17 +2714,295 @@ export interface components {
             state: "open" | "answered" | "gone";
             subject: components["schemas"]["ClashSubjectOut"];
         };
-        ClosedDayFields: {
-            /** Format: date */
-            date: string;
-            /** @default  */
-            why: string;
+        ClockChangeOut: {
+            /** Format: date-time */
+            at: string;
+            words: string;
         };
         ClosedDayFieldsRequest: {
             /** Format: date */
             date: string;
             /** @default  */
             why: string;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        ClosingInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `closed` - closed
+             *     * `cancelled` - cancelled
+             *     * `reopened` - reopened
+             * @enum {string}
+             */
+            kind: "closed" | "cancelled" | "reopened";
+            /** @default  */
+            note: string;
+            /** @default  */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        ComingOut: {
+            cone: string;
+            /** Format: date-time */
+            cutoff_at: string;
+            /** Format: uuid */
+            id: string;
+            kind: string;
+            number: string;
+            pieces: number;
+            /** Format: date-time */
+            starts_at: string;
+            state: string;
+        };
+        /** @description The order as it is now. */
+        CommissionActOut: {
+            commission: components["schemas"]["CommissionWholeOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            lines: components["schemas"]["OrderLineOut"][];
+        };
+        /** @description An order; without a number it gets the next one. */
+        CommissionInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** @default  */
+            client_contact: string;
+            client_name: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            lines?: components["schemas"]["OrderLineFieldsRequest"][];
+            /** Format: uuid */
+            maker_id?: string | null;
+            /** @default  */
+            note: string;
+            number?: string | null;
+            /** Format: date */
+            promised_date?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @default food
+             * @enum {string}
+             */
+            use: "food" | "display";
+            what: string;
+        };
+        CommissionListOut: {
+            /** Format: date-time */
+            at: string;
+            at_risk: components["schemas"]["CommissionRowOut"][];
+            closed: components["schemas"]["CommissionRowOut"][];
+            journal_seq: number;
+            on_course: components["schemas"]["CommissionRowOut"][];
+        };
+        CommissionOut: {
+            /** Format: date-time */
+            at: string;
+            cautions: components["schemas"]["WordOut"][];
+            commission: components["schemas"]["CommissionWholeOut"];
+            journal_seq: number;
+            lines: components["schemas"]["OrderLineOut"][];
+            reports: components["schemas"]["TestReportOut"][];
+            warnings: components["schemas"]["WordOut"][];
+        };
+        CommissionRowOut: {
+            client_name: string;
+            counts: components["schemas"]["OrderCountsOut"];
+            days_left: number | null;
+            /** Format: uuid */
+            id: string;
+            is_at_risk: boolean;
+            /** Format: date-time */
+            judged_at: string | null;
+            /** Format: date */
+            likely_from: string | null;
+            /** Format: date */
+            likely_until: string | null;
+            maker: components["schemas"]["PersonNamedOut"];
+            mine: boolean;
+            number: string;
+            promise_words: string;
+            /** Format: date */
+            promised_date: string | null;
+            risk_words: string;
+            /**
+             * @description * `open` - open
+             *     * `closed` - closed
+             *     * `cancelled` - cancelled
+             * @enum {string}
+             */
+            state: "open" | "closed" | "cancelled";
+            /**
+             * @description * `food` - food
+             *     * `display` - display
+             * @enum {string}
+             */
+            use: "food" | "display";
+            what: string;
+            words: string;
+        };
+        CommissionWholeOut: {
+            /** Format: date-time */
+            cancelled_at: string | null;
+            /** @description Only for the owner and the order's own maker. */
+            client_contact?: string;
+            client_name: string;
+            /** Format: date-time */
+            closed_at: string | null;
+            counts: components["schemas"]["OrderCountsOut"];
+            days_left: number | null;
+            /** Format: uuid */
+            id: string;
+            is_at_risk: boolean;
+            /** Format: date-time */
+            judged_at: string | null;
+            /** Format: date */
+            likely_from: string | null;
+            /** Format: date */
+            likely_until: string | null;
+            maker: components["schemas"]["PersonNamedOut"];
+            may: components["schemas"]["OrderMayOut"];
+            mine: boolean;
+            number: string;
+            promise_words: string;
+            /** Format: date */
+            promised_date: string | null;
+            revision: number;
+            risk_words: string;
+            /**
+             * @description * `open` - open
+             *     * `closed` - closed
+             *     * `cancelled` - cancelled
+             * @enum {string}
+             */
+            state: "open" | "closed" | "cancelled";
+            /** Format: date-time */
+            taken_at: string;
+            /**
+             * @description * `food` - food
+             *     * `display` - display
+             * @enum {string}
+             */
+            use: "food" | "display";
+            what: string;
+            words: string;
+        };
+        ConeRowInRequest: {
+            /** @description As the hand of a clock: 12 upright, 6 down with its tip level with its base. */
+            clock_hand?: number | null;
+            cone: string;
+            level?: number | null;
+            /**
+             * @description * `guide` - Guide
+             *     * `firing` - Firing
+             *     * `guard` - Guard
+             * @enum {string}
+             */
+            role: "guide" | "firing" | "guard";
+            /** @default  */
+            words: string;
+        };
+        ConeSeenOut: {
+            clock_hand: number | null;
+            cone: string;
+            hand_words: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            level: number | null;
+            /**
+             * @description * `guide` - Guide
+             *     * `firing` - Firing
+             *     * `guard` - Guard
+             * @enum {string}
+             */
+            role: "guide" | "firing" | "guard";
+            words: string;
+        };
+        /** @description Some ConeSeenOut rows, and where the next ones are. */
+        ConeSeenOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["ConeSeenOut"][];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        ConesInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            cones: components["schemas"]["ConeRowInRequest"][];
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        ConesOut: {
+            cones: components["schemas"]["ConeSeenOut"][];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            warnings: components["schemas"]["WordOut"][];
         };
         ConfidenceOut: {
             /**
@@ -1944,6 +3012,58 @@ export interface components {
              */
             basis: "guess" | "checks";
             checks: number;
+        };
+        CoolingOut: {
+            /** Format: date-time */
+            at: string;
+            cautions: components["schemas"]["WordOut"][];
+            journal_seq: number;
+            opening: components["schemas"]["OpeningOut"] | null;
+        };
+        CornerOut: {
+            /** Format: double */
+            elapsed_h: number;
+            /** Format: double */
+            planned_c: number;
+        };
+        /** @description Ware that waits for this kind of firing, in the order of the rule. */
+        CouldGoOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            rows: components["schemas"]["CouldGoRowOut"][];
+            rule: string;
+        };
+        /** @description A piece that waits, and the rule's sentence on why it stands there. */
+        CouldGoRowOut: {
+            commission: components["schemas"]["OrderNamedOut"] | null;
+            dry_evidence: components["schemas"]["DryEvidenceOut"];
+            /** Format: date */
+            due_date: string | null;
+            /**
+             * @description * `fits` - fits
+             *     * `doubtful` - doubtful
+             *     * `does_not_fit` - does_not_fit
+             *     * `unknown` - unknown
+             * @enum {string}
+             */
+            fits: "fits" | "doubtful" | "does_not_fit" | "unknown";
+            /** Format: double */
+            litres: number | null;
+            maker: components["schemas"]["PersonNamedOut"] | null;
+            mine: boolean;
+            piece: components["schemas"]["PieceNamedOut"];
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            reason: string;
+            refused: components["schemas"]["WordOut"] | null;
+            size: components["schemas"]["SizeOut"] | null;
+            /** Format: double */
+            thickest_mm: number | null;
+            ticket: components["schemas"]["TicketBriefOut"] | null;
+            /** Format: date-time */
+            waiting_since: string;
+            waits_days: number;
+            warnings: components["schemas"]["WordOut"][];
         };
         /** @description What every act says of itself; each act adds its own fields. */
         CoverInRequest: {
@@ -2005,6 +3125,46 @@ export interface components {
             p90: number[];
             t_at: string[];
         };
+        /** @description Hand over those pieces, else all that are finished; `closes` null: when no more is wanted. */
+        DeliveryInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            closes?: boolean | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            piece_ids?: string[] | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        DeliveryOut: {
+            cautions: components["schemas"]["WordOut"][];
+            commission: components["schemas"]["CommissionWholeOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            lines: components["schemas"]["OrderLineOut"][];
+            pieces: components["schemas"]["PieceBriefOut"][];
+        };
         /** @description A form with one or more clay parts; sections are 1 to 80 mm. */
         DesignInRequest: {
             /**
@@ -2030,6 +3190,11 @@ export interface components {
              * @description Made by the writer; the same id sent again is the same act.
              */
             id: string;
+            /**
+             * @description The footprint is a circle, its diameter the greater width.
+             * @default false
+             */
+            is_round: boolean;
             name: string;
             /** @default  */
             note: string;
@@ -2056,6 +3221,7 @@ export interface components {
             height_mm: number | null;
             /** Format: uuid */
             id: string;
+            is_round: boolean;
             journal_seq: number;
             name: string;
             noun: string;
@@ -2077,6 +3243,7 @@ export interface components {
             height_mm: number | null;
             /** Format: uuid */
             id: string;
+            is_round: boolean;
             name: string;
             noun: string;
             parts: components["schemas"]["DesignPartOut"][];
@@ -2226,6 +3393,27 @@ export interface components {
             next: string | null;
             results: components["schemas"]["DeviceOut"][];
         };
+        /** @description What a kiln is doing; the state of its load, or empty, or out of use. */
+        DoingOut: {
+            load: components["schemas"]["LoadNamedOut"] | null;
+            reading: components["schemas"]["LastReadingOut"] | null;
+            /** Format: date-time */
+            till: string | null;
+            watcher: components["schemas"]["PersonNamedOut"] | null;
+            word: string;
+            words: string;
+        };
+        DryEvidenceOut: {
+            detail: string;
+            ok: boolean;
+            /**
+             * @description * `check` - check
+             *     * `weighings` - weighings
+             *     * `none` - none
+             * @enum {string}
+             */
+            word: "check" | "weighings" | "none";
+        };
         DryingOut: {
             assumed: string[];
             /** Format: date-time */
@@ -2271,6 +3459,42 @@ export interface components {
              */
             word: "unknown" | "dry" | "usable" | "rest";
         };
+        /** @description Given back to who claims it (`claim_id` where two do), or let go after its notice. */
+        EndingInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            claim_id?: string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `returned` - returned
+             *     * `disposed` - disposed
+             * @enum {string}
+             */
+            kind: "returned" | "disposed";
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
         EvidenceOut: {
             /** Format: date-time */
             at: string;
@@ -2291,6 +3515,235 @@ export interface components {
             bisque: number;
             glaze: number;
         };
+        FiringTicketOut: {
+            cone: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            kind: string;
+            words: string;
+        };
+        /** @description Some FiringTicketOut rows, and where the next ones are. */
+        FiringTicketOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["FiringTicketOut"][];
+        };
+        FitItemOut: {
+            /** Format: double */
+            depth_mm: number;
+            is_round: boolean;
+            mark: string;
+            /** Format: uuid */
+            piece_id: string | null;
+            /** Format: uuid */
+            placement_id: string | null;
+            /** Format: double */
+            rotation_deg: number;
+            /**
+             * Format: double
+             * @description As it stands, turned.
+             */
+            width_mm: number;
+            /**
+             * Format: double
+             * @description Its middle, from the middle of the shelf.
+             */
+            x_mm: number;
+            /** Format: double */
+            y_mm: number;
+        };
+        FitLevelOut: {
+            /** Format: double */
+            floor_mm: number;
+            /** Format: double */
+            height_mm: number;
+            items: components["schemas"]["FitItemOut"][];
+            /** @description 1 is the lowest. */
+            level: number;
+            posts: components["schemas"]["PostSpotOut"][];
+            room_left: components["schemas"]["RoomLeftOut"];
+            shelf: components["schemas"]["ShelfShapeOut"];
+        };
+        FitOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            left_out: string[];
+            levels: components["schemas"]["FitLevelOut"][];
+            reasons: components["schemas"]["FitReasonOut"][];
+            sentence: string;
+            /** Format: double */
+            spare_ware_mm: number | null;
+            tallest: components["schemas"]["TallestOut"] | null;
+            /** Format: double */
+            used_height_mm: number;
+            /**
+             * @description * `fits` - fits
+             *     * `doubtful` - doubtful
+             *     * `does_not_fit` - does_not_fit
+             * @enum {string}
+             */
+            verdict: "fits" | "doubtful" | "does_not_fit";
+        };
+        FitReasonOut: {
+            code: string;
+            detail: string;
+            level: number | null;
+            /** Format: uuid */
+            piece_id: string | null;
+            /** Format: uuid */
+            placement_id: string | null;
+        };
+        /** @description What every answer to an act says. */
+        FoundActOut: {
+            found: components["schemas"]["FoundWholeOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+        };
+        /** @description Something stood somewhere without a name: its size, its clay, how far along it looks. */
+        FoundInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            body_id?: string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            height_mm?: number | string | null;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `drying` - drying
+             *     * `bone_dry` - bone_dry
+             *     * `bisqued` - bisqued
+             *     * `glazed` - glazed
+             *     * `glaze_fired` - glaze_fired
+             * @default
+             * @enum {string}
+             */
+            looks: "drying" | "bone_dry" | "bisqued" | "glazed" | "glaze_fired" | "";
+            /** @default  */
+            mark_seen: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: uuid
+             * @description Its record, where there is one without a maker.
+             */
+            piece_id?: string | null;
+            /** Format: uuid */
+            place_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            what: string;
+            x_mm?: number | string | null;
+            y_mm?: number | string | null;
+        };
+        /** @description What this member may do about it now. */
+        FoundMayOut: {
+            dispose: boolean;
+            give_back: boolean;
+        };
+        FoundNamedOut: {
+            /** Format: uuid */
+            id: string;
+            mark: string;
+        };
+        FoundOut: {
+            body: components["schemas"]["BodyNamedOut"] | null;
+            claims_count: number;
+            /** Format: date-time */
+            ended_at: string | null;
+            /** Format: date-time */
+            found_at: string;
+            found_by: components["schemas"]["PersonNamedOut"];
+            /** Format: double */
+            height_mm: number | null;
+            /** Format: uuid */
+            id: string;
+            is_notice_past: boolean;
+            looks: string;
+            looks_words: string;
+            mark_seen: string;
+            /** Format: date */
+            notice_date: string;
+            piece: components["schemas"]["FoundNamedOut"] | null;
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            returned_to: components["schemas"]["PersonNamedOut"] | null;
+            /**
+             * @description * `open` - Open
+             *     * `returned` - Returned
+             *     * `disposed` - Disposed
+             * @enum {string}
+             */
+            state: "open" | "returned" | "disposed";
+            what: string;
+            /** Format: double */
+            x_mm: number | null;
+            /** Format: double */
+            y_mm: number | null;
+        };
+        /** @description Some FoundOut rows, and where the next ones are. */
+        FoundOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["FoundOut"][];
+        };
+        FoundWholeOut: {
+            body: components["schemas"]["BodyNamedOut"] | null;
+            candidates: components["schemas"]["LikelyOwnerOut"][];
+            claims: components["schemas"]["ClaimOut"][];
+            claims_count: number;
+            /** Format: date-time */
+            ended_at: string | null;
+            /** Format: date-time */
+            found_at: string;
+            found_by: components["schemas"]["PersonNamedOut"];
+            /** Format: double */
+            height_mm: number | null;
+            /** Format: uuid */
+            id: string;
+            is_notice_past: boolean;
+            looks: string;
+            looks_words: string;
+            mark_seen: string;
+            may: components["schemas"]["FoundMayOut"];
+            /** Format: date */
+            notice_date: string;
+            notice_words: string;
+            piece: components["schemas"]["FoundNamedOut"] | null;
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            returned_to: components["schemas"]["PersonNamedOut"] | null;
+            /**
+             * @description * `open` - Open
+             *     * `returned` - Returned
+             *     * `disposed` - Disposed
+             * @enum {string}
+             */
+            state: "open" | "returned" | "disposed";
+            what: string;
+            /** Format: double */
+            x_mm: number | null;
+            /** Format: double */
+            y_mm: number | null;
+        };
         /** @description Somebody to pick on a shared phone. */
         HolderOut: {
             first_name: string;
@@ -2298,14 +3751,6 @@ export interface components {
             /** Format: uuid */
             id: string;
             initials: string;
-        };
-        HoursFields: {
-            /** Format: time */
-            closes: string;
-            /** Format: time */
-            opens: string;
-            /** @description Monday is 0. */
-            weekday: number;
         };
         HoursFieldsRequest: {
             /** Format: time */
@@ -2519,12 +3964,654 @@ export interface components {
             id: string;
             kind: string;
         };
+        /** @description What every answer to an act says. */
+        KilnActOut: {
+            affected: components["schemas"]["LoadNamedOut"][];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            kiln: components["schemas"]["KilnOut"];
+        };
+        /** @description A kiln is out of use or in use again. Out of use it takes no new load; all else is logged. */
+        KilnEventInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `out_of_use` - Out Of Use
+             *     * `in_use` - In Use
+             * @enum {string}
+             */
+            kind: "out_of_use" | "in_use";
+            /** @default  */
+            note: string;
+            /** @default  */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        KilnEventOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            kind: string;
+            reason: string;
+        };
+        /** @description Some KilnEventOut rows, and where the next ones are. */
+        KilnEventOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["KilnEventOut"][];
+        };
+        /** @description A kiln; without `place_id` it gets a place of its own, in `parent_place_id` if given. */
+        KilnInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /**
+             * @description * `rect` - Rect
+             *     * `round` - Round
+             * @enum {string}
+             */
+            chamber: "rect" | "round";
+            /**
+             * Format: double
+             * @description How fast it cooled before: share of its heat above the air lost in an hour.
+             */
+            cooling_k_per_h?: number | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            depth_mm?: number | string | null;
+            diameter_mm?: number | string | null;
+            /** Format: date */
+            elements_changed_on?: string | null;
+            firings_before?: number;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            height_mm: number | string;
+            /** Format: double */
+            hot_hours_before?: number;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `front` - Front
+             *     * `top` - Top
+             * @enum {string}
+             */
+            kind: "front" | "top";
+            name: string;
+            /** @default  */
+            note: string;
+            number: string;
+            /** Format: uuid */
+            parent_place_id?: string | null;
+            /** Format: uuid */
+            place_id?: string | null;
+            posts?: components["schemas"]["PostInRequest"][];
+            remarks?: string;
+            sensor_firings_before?: number;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            shelves?: components["schemas"]["ShelfInRequest"][];
+            top_c: number | string;
+            width_mm?: number | string | null;
+        };
+        KilnNamedOut: {
+            /** Format: uuid */
+            id: string;
+            name: string;
+            number: string;
+            /** Format: uuid */
+            place_id: string;
+        };
+        /** @description A kiln, and what it is doing now. */
+        KilnOut: {
+            /**
+             * @description * `rect` - rect
+             *     * `round` - round
+             * @enum {string}
+             */
+            chamber: "rect" | "round";
+            /** Format: double */
+            cooling_k_per_h: number | null;
+            /** Format: double */
+            depth_mm: number | null;
+            /** Format: double */
+            diameter_mm: number | null;
+            doing: components["schemas"]["DoingOut"];
+            /** Format: date */
+            elements_changed_on: string | null;
+            /** @description Those taken over, and those that fired here. */
+            firings: number;
+            firings_before: number;
+            /** Format: double */
+            height_mm: number;
+            /**
+             * Format: double
+             * @description Hours driven above 600 °C.
+             */
+            hot_h: number;
+            /** Format: double */
+            hot_hours_before: number;
+            /** Format: uuid */
+            id: string;
+            is_out_of_use: boolean;
+            /**
+             * @description * `front` - front
+             *     * `top` - top
+             * @enum {string}
+             */
+            kind: "front" | "top";
+            /** Format: double */
+            litres: number;
+            name: string;
+            next_loads: components["schemas"]["ComingOut"][];
+            number: string;
+            opening: components["schemas"]["OpeningOut"] | null;
+            out_of_use_reason: string;
+            /** Format: date-time */
+            out_of_use_since: string | null;
+            place: components["schemas"]["PlaceNamedOut"];
+            posts: components["schemas"]["PostOut"][];
+            remarks: string;
+            revision: number;
+            sensor_firings: number;
+            sensor_firings_before: number;
+            shelves: components["schemas"]["ShelfOut"][];
+            /** Format: double */
+            top_c: number;
+            /** Format: double */
+            width_mm: number | null;
+        };
+        KilnReadingOut: {
+            /** Format: uuid */
+            act_id: string;
+            /** Format: double */
+            elapsed_h: number | null;
+            /** Format: uuid */
+            id: string;
+            /** Format: double */
+            instead_c: number | null;
+            member: components["schemas"]["PersonNamedOut"];
+            /** Format: double */
+            reading_c: number;
+            /** Format: double */
+            set_c: number | null;
+            /** Format: date-time */
+            taken_at: string;
+            /**
+             * @description * `taken` - Taken
+             *     * `asked` - Asked
+             *     * `over_top` - Over Top
+             *     * `left_out` - Left Out
+             * @enum {string}
+             */
+            use: "taken" | "asked" | "over_top" | "left_out";
+            why: string;
+            words: string;
+        };
+        /** @description Some KilnReadingOut rows, and where the next ones are. */
+        KilnReadingOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["KilnReadingOut"][];
+        };
+        KilnReadingRowInRequest: {
+            reading_c: number | string;
+            set_c?: number | string | null;
+            /** Format: date-time */
+            taken_at: string;
+            /** @default  */
+            words: string;
+        };
+        /** @description One reading, taken at `happened_at`; or several under `readings`, or a table as text/csv. */
+        KilnReadingsInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /** @default  */
+            note: string;
+            reading_c?: number | string;
+            readings?: components["schemas"]["KilnReadingRowInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            set_c?: number | string | null;
+            table?: string;
+            /** @default  */
+            words: string;
+        };
+        /** @description What every answer to an act says. */
+        KilnReadOut: {
+            cautions: components["schemas"]["WordOut"][];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            passed_over: string[];
+            readings: components["schemas"]["KilnReadingOut"][];
+            /** @description Readings that were here already. */
+            repeated: number;
+            stored: number;
+            warnings: components["schemas"]["ReadingDoubtOut"][];
+        };
+        KilnsOut: {
+            /** Format: date-time */
+            at: string;
+            cautions: components["schemas"]["WordOut"][];
+            journal_seq: number;
+            results: components["schemas"]["KilnOut"][];
+        };
+        LastReadingOut: {
+            /** Format: double */
+            reading_c: number;
+            /** Format: date-time */
+            taken_at: string;
+        };
+        LikelyOwnerOut: {
+            member: components["schemas"]["PersonNamedOut"];
+            piece: components["schemas"]["LikelyPieceOut"];
+            why: string[];
+        };
+        LikelyPieceOut: {
+            /** Format: uuid */
+            id: string;
+            mark: string;
+            noun: string;
+            state_words: string;
+        };
         /** @description What the holder of a link is told before taking it. */
         LinkOut: {
             /** Format: date-time */
             expires_at: string;
             roles: string[];
             studio: components["schemas"]["MyStudioOut"];
+        };
+        /** @description What every answer to an act says. */
+        LoadActOut: {
+            cautions: components["schemas"]["WordOut"][];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            load: components["schemas"]["LoadOut"];
+        };
+        /** @description A load as a row of a list. */
+        LoadBriefOut: {
+            cone: string;
+            /** Format: date-time */
+            cutoff_at: string;
+            /** Format: date-time */
+            expected_end_at: string | null;
+            /**
+             * Format: double
+             * @description Hours that really passed from lighting to the end.
+             */
+            firing_h: number | null;
+            /** Format: uuid */
+            id: string;
+            /** @description Two people told what cannot both be so. */
+            is_in_doubt: boolean;
+            is_interrupted: boolean;
+            is_unplanned: boolean;
+            kiln: components["schemas"]["KilnNamedOut"];
+            /**
+             * @description * `bisque` - Bisque
+             *     * `glaze` - Glaze
+             *     * `test` - Test
+             * @enum {string}
+             */
+            kind: "bisque" | "glaze" | "test";
+            /** Format: double */
+            litres: number;
+            makers: components["schemas"]["MakerInLoadOut"][];
+            /** @description Its kiln is out of use. */
+            needs_kiln: boolean;
+            number: string;
+            outcome: string;
+            pieces: number;
+            revision: number;
+            /** Format: date-time */
+            starts_at: string;
+            /**
+             * @description * `open` - Open
+             *     * `settled` - Settled
+             *     * `loading` - Loading
+             *     * `firing` - Firing
+             *     * `stopped` - Stopped
+             *     * `cooling` - Cooling
+             *     * `opened` - Opened
+             *     * `unloaded` - Unloaded
+             *     * `called_off` - Called Off
+             * @enum {string}
+             */
+            state: "open" | "settled" | "loading" | "firing" | "stopped" | "cooling" | "opened" | "unloaded" | "called_off";
+            state_words: string;
+            things: number;
+            times: components["schemas"]["LoadTimesOut"];
+            watcher: components["schemas"]["PersonNamedOut"] | null;
+        };
+        /** @description Some LoadBriefOut rows, and where the next ones are. */
+        LoadBriefOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["LoadBriefOut"][];
+        };
+        /**
+         * @description What happened to a load. Opening wants a temperature or a reason, unloading an outcome.
+         *
+         *     `place_id` is where fired ware was put that no result names a place for. `is_catching_up` lets
+         *     steps between be missing.
+         */
+        LoadEventInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            celsius?: number | string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default false */
+            is_catching_up: boolean;
+            /**
+             * @description * `settled` - Settled
+             *     * `reopened` - Reopened
+             *     * `loading` - Loading
+             *     * `started` - Started
+             *     * `stopped` - Stopped
+             *     * `resumed` - Resumed
+             *     * `ended` - Ended
+             *     * `opened` - Opened
+             *     * `unloaded` - Unloaded
+             *     * `called_off` - Called Off
+             * @enum {string}
+             */
+            kind: "settled" | "reopened" | "loading" | "started" | "stopped" | "resumed" | "ended" | "opened" | "unloaded" | "called_off";
+            /** @default  */
+            note: string;
+            /**
+             * @description * `fired` - fired
+             *     * `not_fired` - not_fired
+             *     * `unsure` - unsure
+             * @default
+             * @enum {string}
+             */
+            outcome: "fired" | "not_fired" | "unsure" | "";
+            /** Format: uuid */
+            place_id?: string | null;
+            /** @default  */
+            reason: string;
+            results?: components["schemas"]["ResultInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        LoadEventOut: {
+            /** Format: double */
+            celsius: number | null;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /** @description It cannot follow what else was told. */
+            is_misfit: boolean;
+            is_taken_back: boolean;
+            /**
+             * @description * `settled` - Settled
+             *     * `reopened` - Reopened
+             *     * `loading` - Loading
+             *     * `started` - Started
+             *     * `stopped` - Stopped
+             *     * `resumed` - Resumed
+             *     * `ended` - Ended
+             *     * `opened` - Opened
+             *     * `unloaded` - Unloaded
+             *     * `called_off` - Called Off
+             * @enum {string}
+             */
+            kind: "settled" | "reopened" | "loading" | "started" | "stopped" | "resumed" | "ended" | "opened" | "unloaded" | "called_off";
+            member: components["schemas"]["PersonNamedOut"];
+            note: string | null;
+            outcome: string;
+            reason: string;
+            words: string;
+            /** Format: date-time */
+            written_at: string;
+        };
+        /** @description Some LoadEventOut rows, and where the next ones are. */
+        LoadEventOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["LoadEventOut"][];
+        };
+        /**
+         * @description A load for a slot of a kiln; without a number it gets the next one of its series.
+         *
+         *     An unplanned one was fired before anybody wrote it down: its acts follow, dated as they were.
+         */
+        LoadInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            cone: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            cutoff_at?: string | null;
+            /** Format: double */
+            expected_h?: number | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default false */
+            is_unplanned: boolean;
+            /** Format: uuid */
+            kiln_id: string;
+            /**
+             * @description * `bisque` - Bisque
+             *     * `glaze` - Glaze
+             *     * `test` - Test
+             * @enum {string}
+             */
+            kind: "bisque" | "glaze" | "test";
+            /** @default  */
+            note: string;
+            number?: string | null;
+            /** Format: uuid */
+            programme_id?: string | null;
+            reading_every_min?: number;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** Format: date-time */
+            starts_at: string;
+            /** Format: uuid */
+            watcher_id?: string | null;
+        };
+        LoadNamedOut: {
+            /** Format: uuid */
+            id: string;
+            number: string;
+            /** Format: date-time */
+            starts_at: string;
+        };
+        /** @description A load with its ware and its log. */
+        LoadOut: {
+            cautions: components["schemas"]["WordOut"][];
+            checklist: components["schemas"]["WordOut"][];
+            clock_change: components["schemas"]["ClockChangeOut"] | null;
+            cone: string;
+            cones: components["schemas"]["ConeSeenOut"][];
+            curve: components["schemas"]["CornerOut"][];
+            /** Format: date-time */
+            cutoff_at: string;
+            events: components["schemas"]["LoadEventOut"][];
+            /** Format: date-time */
+            expected_end_at: string | null;
+            /** Format: double */
+            expected_h: number | null;
+            /**
+             * Format: double
+             * @description Hours that really passed from lighting to the end.
+             */
+            firing_h: number | null;
+            /** Format: double */
+            gap_h: number;
+            /** Format: double */
+            hot_h: number;
+            /** Format: uuid */
+            id: string;
+            /** @description Two people told what cannot both be so. */
+            is_in_doubt: boolean;
+            is_interrupted: boolean;
+            is_unplanned: boolean;
+            kiln: components["schemas"]["KilnNamedOut"];
+            /**
+             * @description * `bisque` - Bisque
+             *     * `glaze` - Glaze
+             *     * `test` - Test
+             * @enum {string}
+             */
+            kind: "bisque" | "glaze" | "test";
+            /**
+             * Format: double
+             * @description The studio opens kilns at or below it.
+             */
+            limit_c: number;
+            /** Format: double */
+            litres: number;
+            makers: components["schemas"]["MakerInLoadOut"][];
+            may: components["schemas"]["MayOut"];
+            misfits: string[];
+            /** @description Its kiln is out of use. */
+            needs_kiln: boolean;
+            next_load: components["schemas"]["LoadNamedOut"] | null;
+            nexts: string[];
+            number: string;
+            opening: components["schemas"]["OpeningOut"] | null;
+            outcome: string;
+            pieces: number;
+            placements: components["schemas"]["PlacementOut"][];
+            /** Format: double */
+            planned_now_c: number | null;
+            programme: components["schemas"]["ProgrammeOut"] | null;
+            reading_every_min: number;
+            readings: components["schemas"]["KilnReadingOut"][];
+            revision: number;
+            /** Format: date-time */
+            starts_at: string;
+            /**
+             * @description * `open` - Open
+             *     * `settled` - Settled
+             *     * `loading` - Loading
+             *     * `firing` - Firing
+             *     * `stopped` - Stopped
+             *     * `cooling` - Cooling
+             *     * `opened` - Opened
+             *     * `unloaded` - Unloaded
+             *     * `called_off` - Called Off
+             * @enum {string}
+             */
+            state: "open" | "settled" | "loading" | "firing" | "stopped" | "cooling" | "opened" | "unloaded" | "called_off";
+            state_words: string;
+            stopped: components["schemas"]["StoppedOut"] | null;
+            things: number;
+            times: components["schemas"]["LoadTimesOut"];
+            warnings: components["schemas"]["WordOut"][];
+            watcher: components["schemas"]["PersonNamedOut"] | null;
+            worst_gap: components["schemas"]["WorstGapOut"] | null;
+        };
+        LoadScreenOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            load: components["schemas"]["LoadOut"];
+        };
+        LoadTimesOut: {
+            /** Format: date-time */
+            called_off_at: string | null;
+            /** Format: date-time */
+            ended_at: string | null;
+            /** Format: date-time */
+            loaded_at: string | null;
+            /** Format: date-time */
+            opened_at: string | null;
+            /** Format: date-time */
+            resumed_at: string | null;
+            /** Format: date-time */
+            settled_at: string | null;
+            /** Format: date-time */
+            started_at: string | null;
+            /** Format: date-time */
+            stopped_at: string | null;
+            /** Format: date-time */
+            unloaded_at: string | null;
         };
         /** @description The clay part that a set gives. */
         MadePartOut: {
@@ -2534,6 +4621,12 @@ export interface components {
             /** Format: uuid */
             id: string;
             role: string;
+        };
+        MakerInLoadOut: {
+            /** Format: double */
+            litres: number;
+            person: components["schemas"]["PersonNamedOut"] | null;
+            pieces: number;
         };
         /** @description What every act says of itself; each act adds its own fields. */
         MasterEventInRequest: {
@@ -2621,6 +4714,83 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["MasterOut"][];
+        };
+        /** @description What every answer to an act says. */
+        MatchActOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            match: components["schemas"]["MatchOut"];
+            pieces: components["schemas"]["PieceBriefOut"][];
+            warnings: components["schemas"]["WordOut"][];
+        };
+        /** @description Two pieces stand together, or not any more. */
+        MatchInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `matched` - Matched
+             *     * `parted` - Parted
+             * @enum {string}
+             */
+            kind: "matched" | "parted";
+            /** @default  */
+            note: string;
+            piece_ids: string[];
+            seat_gap_mm?: number | string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        MatchOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /**
+             * @description * `matched` - matched
+             *     * `parted` - parted
+             * @enum {string}
+             */
+            kind: "matched" | "parted";
+            marks: string[];
+            member: components["schemas"]["PersonNamedOut"];
+            piece_ids: string[];
+            /** Format: double */
+            seat_gap_mm: number | null;
+        };
+        /** @description Some MatchOut rows, and where the next ones are. */
+        MatchOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["MatchOut"][];
+        };
+        MayOut: {
+            add: boolean;
+            call_off: boolean;
+            change: boolean;
+            override: boolean;
+            record: boolean;
+            reopen: boolean;
+            settle: boolean;
         };
         MeasuredOut: {
             bars: number;
@@ -2972,6 +5142,18 @@ export interface components {
             slug: string;
             zone: string;
         };
+        /** @description What the cone needs at the rate of the last leg, by which chart. [°C] */
+        NeededOut: {
+            /** Format: double */
+            celsius: number;
+            chart: string;
+            /** Format: double */
+            high_c: number;
+            /** Format: double */
+            low_c: number;
+            /** Format: double */
+            rate_c_per_h: number;
+        };
         /** @description Who takes it; a name and a password only from somebody who is not signed in. */
         NewcomerInRequest: {
             first_name: string;
@@ -3028,12 +5210,206 @@ export interface components {
             journal_seq: number;
             opening: components["schemas"]["OpeningOut"];
         };
+        /** @description When a kiln may likely be opened; only a measured temperature opens it. */
         OpeningOut: {
-            closed_days: components["schemas"]["ClosedDayFields"][];
-            revision: number;
-            weekly: components["schemas"]["HoursFields"][];
-            /** @description The hours are on this zone's clocks. */
-            zone: string;
+            /** Format: double */
+            air_c: number;
+            /**
+             * @description * `readings` - readings
+             *     * `known` - known
+             *     * `guess` - guess
+             * @enum {string}
+             */
+            basis: "readings" | "known" | "guess";
+            /** Format: date-time */
+            early: string | null;
+            /** Format: double */
+            k_per_h: number | null;
+            /** Format: date-time */
+            last_at: string | null;
+            /** Format: double */
+            last_c: number | null;
+            /** Format: date-time */
+            late: string | null;
+            /** Format: date-time */
+            likely: string | null;
+            /** Format: double */
+            limit_c: number;
+            /**
+             * Format: date-time
+             * @description When somebody is in first, once it is likely cool enough.
+             */
+            staffed_at: string | null;
+            words: string;
+        };
+        /** @description Sets, but what ends in `pieces`. Finished sets are among those alive, delivered ones too. */
+        OrderCountsOut: {
+            alive: number;
+            damaged_pieces: number;
+            delivered: number;
+            finished: number;
+            in_doubt: number;
+            lost_pieces: number;
+            /** @description In no set: of another design. */
+            outside_pieces: number;
+            pieces: number;
+            planned: number;
+            wanted: number;
+        };
+        /** @description What every answer to an act says. */
+        OrderLineActOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            line: components["schemas"]["OrderLineOut"];
+        };
+        /** @description So many sets of one thing; without a recipe any piece is a set. */
+        OrderLineFieldsRequest: {
+            /** Format: uuid */
+            id?: string | null;
+            recipe?: components["schemas"]["SetRoleInRequest"][];
+            wanted_sets: number;
+            what: string;
+        };
+        /** @description A line to add. */
+        OrderLineInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** Format: uuid */
+            line_id?: string | null;
+            /** @default  */
+            note: string;
+            recipe?: components["schemas"]["SetRoleInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            wanted_sets: number;
+            what: string;
+        };
+        OrderLineOut: {
+            counts: components["schemas"]["OrderCountsOut"];
+            /** Format: uuid */
+            id: string;
+            order: number;
+            pieces: components["schemas"]["OrderPieceOut"][];
+            recipe: components["schemas"]["SetRoleOut"][];
+            sentence: string;
+            stages: components["schemas"]["StageCountOut"][];
+            wanted_sets: number;
+            what: string;
+        };
+        /** @description What this member may do to the order. */
+        OrderMayOut: {
+            change: boolean;
+            lift_display: boolean;
+            plan: boolean;
+        };
+        OrderNamedOut: {
+            /** Format: uuid */
+            id: string;
+            number: string;
+        };
+        OrderPieceOut: {
+            /** Format: uuid */
+            clash_id: string | null;
+            cover: string;
+            /** Format: uuid */
+            design_id: string;
+            design_name: string;
+            grade: string;
+            /** Format: uuid */
+            id: string;
+            is_damaged: boolean;
+            maker: components["schemas"]["PersonNamedOut"] | null;
+            mark: string;
+            mine: boolean;
+            missing_roles: string[];
+            noun: string;
+            partners: components["schemas"]["PartnerOut"][];
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            role: string | null;
+            /** @description Which set it is counted in. */
+            set: number | null;
+            /** Format: date-time */
+            since_at: string;
+            stage: string;
+            state: string;
+            state_words: string;
+            /** Format: date-time */
+            touched_at: string;
+            /**
+             * @description * `food` - food
+             *     * `display` - display
+             * @enum {string}
+             */
+            use: "food" | "display";
+            /** @description What it stands with, as in “lid for J06”. */
+            words: string;
+        };
+        OrderToldLineOut: {
+            marks: string[];
+            piece_ids: string[];
+            words: string;
+        };
+        /** @description One act about an order or its pieces; both times where it was told late. */
+        OrderToldOut: {
+            came_from_other_order: boolean;
+            /** Format: uuid */
+            corrects: string | null;
+            device: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** @description Said about other orders too; the piece's own story has it. */
+            has_hidden_note: boolean;
+            /** Format: uuid */
+            id: string;
+            is_late: boolean;
+            is_taken_back: boolean;
+            /**
+             * @description * `loss` - loss
+             *     * `firing` - firing
+             *     * `promise` - promise
+             *     * `client` - client
+             *     * `making` - making
+             * @enum {string}
+             */
+            kind: "loss" | "firing" | "promise" | "client" | "making";
+            lines: components["schemas"]["OrderToldLineOut"][];
+            member: components["schemas"]["PersonNamedOut"];
+            note: string | null;
+            seq: number;
+            /** Format: date-time */
+            taken_back_at: string | null;
+            taken_back_by: components["schemas"]["PersonNamedOut"] | null;
+            verb: string;
+            /** @description Of the order itself; empty where it is of pieces. */
+            words: string;
+            /** Format: date-time */
+            written_at: string;
+        };
+        /** @description Some OrderToldOut rows, and where the next ones are. */
+        OrderToldOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["OrderToldOut"][];
         };
         /** @description The answer to an act about one piece: the piece as it is now, and what to mind. */
         PartActOut: {
@@ -3156,6 +5532,14 @@ export interface components {
             id: string;
             role: string;
             state: string;
+        };
+        /** @description A piece that another one stands with. */
+        PartnerOut: {
+            /** Format: uuid */
+            id: string;
+            mark: string;
+            /** Format: double */
+            seat_gap_mm: number | null;
         };
         PartWholeOut: {
             /** Format: date-time */
@@ -3280,6 +5664,39 @@ export interface components {
             top_cone?: string;
             total_shrinkage_fraction?: number | string | null;
         };
+        /** @description What is to change; what is left out stays. `display` is lifted by the owner only. */
+        PatchedCommissionChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            client_contact?: string;
+            client_name?: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /** Format: uuid */
+            maker_id?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @enum {string}
+             */
+            use?: "food" | "display";
+            what?: string;
+        };
         /** @description What is to change of a design; parts not named stay as they are. */
         PatchedDesignChangeInRequest: {
             /**
@@ -3299,6 +5716,7 @@ export interface components {
             height_mm?: number | string | null;
             /** Format: uuid */
             id?: string;
+            is_round?: boolean;
             name?: string;
             /** @default  */
             note: string;
@@ -3340,6 +5758,97 @@ export interface components {
              * @description The sender's clock at sending.
              */
             sent_at?: string;
+        };
+        /** @description What is to change of a kiln; shelves and posts, where given, stand for all it had. */
+        PatchedKilnChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /**
+             * @description * `rect` - Rect
+             *     * `round` - Round
+             * @enum {string}
+             */
+            chamber?: "rect" | "round";
+            /**
+             * Format: double
+             * @description How fast it cooled before: share of its heat above the air lost in an hour.
+             */
+            cooling_k_per_h?: number | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            depth_mm?: number | string | null;
+            diameter_mm?: number | string | null;
+            /** Format: date */
+            elements_changed_on?: string | null;
+            firings_before?: number;
+            /** Format: date-time */
+            happened_at?: string;
+            height_mm?: number | string;
+            /** Format: double */
+            hot_hours_before?: number;
+            /** Format: uuid */
+            id?: string;
+            /**
+             * @description * `front` - Front
+             *     * `top` - Top
+             * @enum {string}
+             */
+            kind?: "front" | "top";
+            name?: string;
+            /** @default  */
+            note: string;
+            number?: string;
+            posts?: components["schemas"]["PostInRequest"][];
+            remarks?: string;
+            sensor_firings_before?: number;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            shelves?: components["schemas"]["ShelfInRequest"][];
+            top_c?: number | string;
+            width_mm?: number | string | null;
+        };
+        /** @description What is to change of a load; those with ware in it are told. */
+        PatchedLoadChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            cone?: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            cutoff_at?: string;
+            /** Format: double */
+            expected_h?: number | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /** Format: uuid */
+            kiln_id?: string;
+            /** @default  */
+            note: string;
+            /** Format: uuid */
+            programme_id?: string | null;
+            reading_every_min?: number;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** Format: date-time */
+            starts_at?: string;
+            /** Format: uuid */
+            watcher_id?: string | null;
         };
         /** @description What is to change about me; what is left out stays. */
         PatchedMeInRequest: {
@@ -3460,6 +5969,30 @@ export interface components {
             sent_at?: string;
             weekly?: components["schemas"]["HoursFieldsRequest"][];
         };
+        /** @description The envelope of a PATCH: the id and the time may be left to the server. */
+        PatchedOrderLineChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            wanted_sets?: number;
+            what?: string;
+        };
         /** @description What is to change; what is left out stays. */
         PatchedPlaceChangeInRequest: {
             /** Format: uuid */
@@ -3499,6 +6032,66 @@ export interface components {
              */
             sent_at?: string;
         };
+        /** @description Where it stands. */
+        PatchedPlacementChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            level?: number | null;
+            /** @default  */
+            note: string;
+            /** Format: double */
+            rotation_deg?: number;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            x_mm?: number | string | null;
+            y_mm?: number | string | null;
+        };
+        /** @description What is to change of a programme; segments, where given, stand for all it had. */
+        PatchedProgrammeChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            cone?: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /**
+             * @description * `bisque` - Bisque
+             *     * `glaze` - Glaze
+             *     * `test` - Test
+             * @enum {string}
+             */
+            kind?: "bisque" | "glaze" | "test";
+            name?: string;
+            /** @default  */
+            note: string;
+            segments?: components["schemas"]["SegmentInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            top_c?: number | string;
+        };
         /** @description What is to change; what is left out stays. */
         PatchedSettingsInRequest: {
             assumed_air_c?: number | string;
@@ -3515,6 +6108,8 @@ export interface components {
             corrects?: string | null;
             /** @description ISO 4217, as in GBP. */
             currency?: string;
+            /** @description How long found ware is kept. */
+            found_notice_days?: number;
             glaze_fee_minor_per_l?: number | null;
             glaze_gap_mm?: number | string;
             /** Format: date-time */
@@ -3612,6 +6207,21 @@ export interface components {
             next: string | null;
             results: components["schemas"]["PieceBriefOut"][];
         };
+        /** @description Where something stands: level 1 is the lowest shelf, x and y from its middle. */
+        PieceForLoadInRequest: {
+            /**
+             * Format: uuid
+             * @description Of the placement.
+             */
+            id?: string;
+            level?: number | null;
+            /** Format: uuid */
+            piece_id: string;
+            /** Format: double */
+            rotation_deg?: number;
+            x_mm?: number | string | null;
+            y_mm?: number | string | null;
+        };
         PieceNamedOut: {
             design_name: string;
             /** Format: uuid */
@@ -3633,6 +6243,8 @@ export interface components {
             history_count: number;
             journal_seq: number;
             nexts: components["schemas"]["SpotOut"][];
+            order: components["schemas"]["PromisedToOut"] | null;
+            partners: components["schemas"]["PartnerOut"][];
             parts: components["schemas"]["PartWholeOut"][];
             piece: components["schemas"]["PieceWholeOut"];
             /** @description Where its clay would go if it were scrapped now. */
@@ -3641,6 +6253,19 @@ export interface components {
             visits: components["schemas"]["VisitOut"][];
             waits_for: string | null;
             warnings: components["schemas"]["WordOut"][];
+        };
+        /** @description What every answer to an act says. */
+        PieceUseOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            piece: components["schemas"]["PieceBriefOut"];
+            /**
+             * @description * `food` - food
+             *     * `display` - display
+             * @enum {string}
+             */
+            use: "food" | "display";
         };
         /** @description What every act says of itself; each act adds its own fields. */
         PieceWeighingInRequest: {
@@ -3724,6 +6349,15 @@ export interface components {
              */
             use: "food" | "display";
         };
+        /** @description What every answer to an act says. */
+        PlacedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            load: components["schemas"]["LoadOut"];
+            placement_ids: string[];
+            warnings: components["schemas"]["WordOut"][];
+        };
         /** @description A new place; its id is the act's. */
         PlaceInRequest: {
             /** Format: uuid */
@@ -3769,6 +6403,73 @@ export interface components {
              * @description The sender's clock at sending.
              */
             sent_at?: string;
+        };
+        /** @description A piece in a load, or so many of something else. */
+        PlacementOut: {
+            asked_by: components["schemas"]["PersonNamedOut"];
+            came_from: components["schemas"]["CameFromOut"] | null;
+            count: number;
+            /** Format: uuid */
+            id: string;
+            /** @description Two stories are told of it. */
+            is_held: boolean;
+            level: number | null;
+            /** Format: double */
+            litres: number | null;
+            maker: components["schemas"]["PersonNamedOut"] | null;
+            mine: boolean;
+            override_reason: string;
+            overrides: string[];
+            piece: components["schemas"]["PieceNamedOut"] | null;
+            /** Format: date-time */
+            placed_at: string;
+            result: string;
+            /** Format: double */
+            rotation_deg: number;
+            size: components["schemas"]["SizeOut"] | null;
+            warnings: components["schemas"]["WordOut"][];
+            what: string;
+            /** Format: double */
+            x_mm: number | null;
+            /** Format: double */
+            y_mm: number | null;
+        };
+        /**
+         * @description Ware for a load: all of it, or none. `except_ids` are pieces ticked off.
+         *
+         *     `override_reason` is a technician's, for ware without evidence of dryness or beyond what fits.
+         */
+        PlacementsInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            except_ids?: string[];
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /** @default  */
+            override_reason: string;
+            pieces?: components["schemas"]["PieceForLoadInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            things?: components["schemas"]["ThingForLoadInRequest"][];
         };
         PlaceNamedOut: {
             /** Format: uuid */
@@ -3829,6 +6530,11 @@ export interface components {
              * @description Made by the writer; the same id sent again is the same act.
              */
             id: string;
+            /**
+             * Format: uuid
+             * @description The line of the order they are for; it also says the use, left out here.
+             */
+            line_id?: string | null;
             /** Format: uuid */
             maker_id?: string | null;
             /** @default  */
@@ -3844,10 +6550,9 @@ export interface components {
             /**
              * @description * `food` - Food
              *     * `display` - Display
-             * @default food
              * @enum {string}
              */
-            use: "food" | "display";
+            use?: "food" | "display";
         };
         /** @description What every answer to an act says. */
         PlannedOut: {
@@ -3862,6 +6567,31 @@ export interface components {
             /** Format: uuid */
             id: string;
             mark?: string | null;
+        };
+        /** @description Some alike posts; those that stand inside the edge of the shelf cost a place. */
+        PostInRequest: {
+            count: number;
+            footprint_mm: number | string;
+            height_mm: number | string;
+            /** @default false */
+            stands_inside: boolean;
+        };
+        PostOut: {
+            /** Format: int64 */
+            count: number;
+            /** Format: double */
+            footprint_mm: number;
+            /** Format: double */
+            height_mm: number;
+            /** Format: uuid */
+            id?: string;
+            stands_inside?: boolean;
+        };
+        PostSpotOut: {
+            /** Format: double */
+            x_mm: number;
+            /** Format: double */
+            y_mm: number;
         };
         /** @description A new casting, and the pressings of the one before that may hold crumbs. */
         PouredOut: {
@@ -3915,6 +6645,8 @@ export interface components {
             design_id?: string | null;
             /** Format: uuid */
             id: string;
+            /** Format: uuid */
+            line_id?: string | null;
             /** Format: uuid */
             maker_id?: string | null;
             mark?: string | null;
@@ -4055,6 +6787,122 @@ export interface components {
         } & {
             [key: string]: unknown;
         };
+        /** @description What every answer to an act says. */
+        ProgrammeActOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            programme: components["schemas"]["ProgrammeOut"];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        ProgrammeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            cone: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `bisque` - Bisque
+             *     * `glaze` - Glaze
+             *     * `test` - Test
+             * @enum {string}
+             */
+            kind: "bisque" | "glaze" | "test";
+            name: string;
+            /** @default  */
+            note: string;
+            segments?: components["schemas"]["SegmentInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            top_c: number | string;
+        };
+        ProgrammeOut: {
+            cone: string;
+            /** Format: double */
+            hours: number | null;
+            /** Format: uuid */
+            id: string;
+            /**
+             * @description * `bisque` - bisque
+             *     * `glaze` - glaze
+             *     * `test` - test
+             * @enum {string}
+             */
+            kind: "bisque" | "glaze" | "test";
+            name: string;
+            needed: components["schemas"]["NeededOut"] | null;
+            revision: number;
+            segments: components["schemas"]["SegmentOut"][];
+            /** Format: double */
+            top_c: number;
+            warnings: components["schemas"]["WordOut"][];
+        };
+        /** @description Some ProgrammeOut rows, and where the next ones are. */
+        ProgrammeOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["ProgrammeOut"][];
+        };
+        /** @description The order a piece is promised to. */
+        PromisedToOut: {
+            /** Format: uuid */
+            commission_id: string;
+            /** Format: uuid */
+            line_id: string;
+            number: string;
+            /** Format: date */
+            promised_date: string | null;
+            what: string;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        PromiseInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /** Format: date */
+            promised_date: string | null;
+            /** @default  */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
         /** @description When something comes to pass; null where not within the horizon. */
         QuantilesOut: {
             /** Format: double */
@@ -4076,6 +6924,49 @@ export interface components {
             p50: string | null;
             /** Format: date-time */
             p90: string | null;
+        };
+        QueueGroupOut: {
+            /** @description Empty where nobody has said. */
+            cone: string;
+            /**
+             * @description * `bisque` - bisque
+             *     * `glaze` - glaze
+             * @enum {string}
+             */
+            kind: "bisque" | "glaze";
+            /** Format: double */
+            litres: number;
+            oldest_days: number;
+            rows: components["schemas"]["QueueRowOut"][];
+        };
+        QueueOut: {
+            /** Format: date-time */
+            at: string;
+            groups: components["schemas"]["QueueGroupOut"][];
+            journal_seq: number;
+            rule: string;
+        };
+        /** @description A piece that waits, and the rule's sentence on why it stands there. */
+        QueueRowOut: {
+            commission: components["schemas"]["OrderNamedOut"] | null;
+            dry_evidence: components["schemas"]["DryEvidenceOut"];
+            /** Format: date */
+            due_date: string | null;
+            /** Format: double */
+            litres: number | null;
+            maker: components["schemas"]["PersonNamedOut"] | null;
+            mine: boolean;
+            piece: components["schemas"]["PieceNamedOut"];
+            place: components["schemas"]["PlaceNamedOut"] | null;
+            reason: string;
+            size: components["schemas"]["SizeOut"] | null;
+            /** Format: double */
+            thickest_mm: number | null;
+            ticket: components["schemas"]["TicketBriefOut"] | null;
+            /** Format: date-time */
+            waiting_since: string;
+            waits_days: number;
+            warnings: components["schemas"]["WordOut"][];
         };
         /** @description Whether a set may be pressed, since what, and when it will be dry enough. */
         ReadinessOut: {
@@ -4139,6 +7030,14 @@ export interface components {
             journal_seq: number;
             /** @description The row that is used for it now. */
             reading: components["schemas"]["ReadingOut"];
+        };
+        ReadingDoubtOut: {
+            code: string;
+            detail: string;
+            /** Format: double */
+            instead_c: number | null;
+            /** Format: uuid */
+            reading_id: string;
         };
         ReadingOut: {
             /** Format: double */
@@ -4228,6 +7127,35 @@ export interface components {
              * @enum {string}
              */
             use: "used" | "left_out" | "asked";
+        };
+        /** @description The whole recipe, in the place of the one before. */
+        RecipeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            recipe: components["schemas"]["SetRoleInRequest"][];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
         };
         /** @description What every act says of itself; each act adds its own fields. */
         ReminderAnswerInRequest: {
@@ -4319,6 +7247,56 @@ export interface components {
             next: string | null;
             results: components["schemas"]["ReminderOut"][];
         };
+        /** @description What every act says of itself; each act adds its own fields. */
+        RemovalInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /** @default  */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        ReportedPieceOut: {
+            /** Format: uuid */
+            id: string;
+            mark: string;
+        };
+        /** @description How one thing came out, and where it was put. */
+        ResultInRequest: {
+            /** Format: uuid */
+            place_id?: string | null;
+            /** Format: uuid */
+            placement_id: string;
+            /**
+             * @description * `fired` - fired
+             *     * `not_fired` - not_fired
+             *     * `broken` - broken
+             *     * `damp` - damp
+             * @enum {string}
+             */
+            result: "fired" | "not_fired" | "broken" | "damp";
+        };
         /** @description Takes back the act that `corrects` names. */
         RetractionInRequest: {
             /**
@@ -4354,7 +7332,11 @@ export interface components {
             /** Format: uuid */
             id: string;
             journal_seq: number;
+            loads: components["schemas"]["LoadBriefOut"][];
             pieces: components["schemas"]["PieceBriefOut"][];
+        };
+        RoomLeftOut: {
+            words: string;
         };
         RunOut: {
             /** Format: date-time */
@@ -4380,6 +7362,90 @@ export interface components {
             state?: "queued" | "running" | "done" | "refused" | "failed" | "cancelled";
             task: string;
         };
+        /** @description One leg; without a rate the kiln goes as fast as it can. */
+        SegmentInRequest: {
+            /** @default 0 */
+            hold_min: number;
+            /** Format: double */
+            rate_c_per_h?: number | null;
+            to_c: number | string;
+        };
+        SegmentOut: {
+            hold_min: number;
+            order: number;
+            /** Format: double */
+            rate_c_per_h: number | null;
+            /** Format: double */
+            to_c: number;
+        };
+        /** @description A piece of a planned set that has an id or a mark already. */
+        SetPieceInRequest: {
+            /** Format: uuid */
+            id: string;
+            mark?: string | null;
+            role: string;
+        };
+        /** @description How many pieces of a design one set holds, and as what. */
+        SetRoleInRequest: {
+            /** @default 1 */
+            count: number;
+            /** Format: uuid */
+            design_id: string;
+            role: string;
+        };
+        SetRoleOut: {
+            count: number;
+            /** Format: uuid */
+            design_id: string;
+            design_name: string;
+            noun: string;
+            role: string;
+        };
+        /** @description Plan whole sets of a line; those of one set are matched. */
+        SetsPlanInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            body_id?: string | null;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** Format: uuid */
+            maker_id?: string | null;
+            /** @default  */
+            note: string;
+            pieces?: components["schemas"]["SetPieceInRequest"][];
+            /** Format: uuid */
+            place_id?: string | null;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            sets: number;
+        };
+        /** @description What every answer to an act says. */
+        SetsPlannedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            matches: number;
+            pieces: components["schemas"]["PieceBriefOut"][];
+            warnings: components["schemas"]["WordOut"][];
+        };
         /** @description What every answer to an act says. */
         SettingsChangedOut: {
             /** Format: uuid */
@@ -4396,6 +7462,8 @@ export interface components {
             bisque_fee_minor_per_l?: number | null;
             bisque_may_touch?: boolean;
             currency?: string;
+            /** Format: int64 */
+            found_notice_days?: number;
             /** Format: int64 */
             glaze_fee_minor_per_l?: number | null;
             /** Format: double */
@@ -4425,9 +7493,74 @@ export interface components {
             readonly people: components["schemas"]["HolderOut"][];
             studio: components["schemas"]["MyStudioOut"];
         };
+        /** @description Some alike shelves: a round one has a diameter, any other a width and a depth. */
+        ShelfInRequest: {
+            count: number;
+            depth_mm?: number | string | null;
+            diameter_mm?: number | string | null;
+            /**
+             * @description * `rect` - Rect
+             *     * `round` - Round
+             * @enum {string}
+             */
+            shape: "rect" | "round";
+            thickness_mm: number | string;
+            width_mm?: number | string | null;
+        };
+        ShelfOut: {
+            /** Format: int64 */
+            count: number;
+            /** Format: double */
+            depth_mm?: number | null;
+            /** Format: double */
+            diameter_mm?: number | null;
+            /** Format: uuid */
+            id?: string;
+            /**
+             * @description * `rect` - Rect
+             *     * `round` - Round
+             * @enum {string}
+             */
+            shape: "rect" | "round";
+            /** Format: double */
+            thickness_mm: number;
+            /** Format: double */
+            width_mm?: number | null;
+        };
+        ShelfShapeOut: {
+            /** Format: double */
+            depth_mm: number;
+            /**
+             * @description * `rect` - rect
+             *     * `round` - round
+             * @enum {string}
+             */
+            shape: "rect" | "round";
+            /** Format: double */
+            thickness_mm: number;
+            /** Format: double */
+            width_mm: number;
+        };
         SignInInRequest: {
             password: string;
             username: string;
+        };
+        SizeOut: {
+            /** Format: double */
+            height_mm: number;
+            /** @description The clay's shrinkage is not known. */
+            is_assumed: boolean;
+            is_round: boolean;
+            /**
+             * @description * `dry` - dry
+             *     * `bisque` - bisque
+             * @enum {string}
+             */
+            measured: "dry" | "bisque";
+            /** Format: double */
+            x_mm: number;
+            /** Format: double */
+            y_mm: number;
         };
         /** @description What every act says of itself; each act adds its own fields. */
         SlabBlockInRequest: {
@@ -4487,6 +7620,12 @@ export interface components {
             results: components["schemas"]["SlabBlockOut"][];
         };
         SpotOut: {
+            stage: string;
+            state: string;
+            words: string;
+        };
+        StageCountOut: {
+            count: number;
             stage: string;
             state: string;
             words: string;
@@ -4634,6 +7773,45 @@ export interface components {
             next: string | null;
             results: components["schemas"]["StateSaidOut"][];
         };
+        StopChoiceOut: {
+            /**
+             * @description * `resume` - resume
+             *     * `refire` - refire
+             *     * `accept_by_cone` - accept_by_cone
+             * @enum {string}
+             */
+            code: "resume" | "refire" | "accept_by_cone";
+            /** @description The cones seen speak for it. */
+            is_backed: boolean;
+            /** @description The event to send. */
+            kind: string;
+            outcome: string;
+            words: string;
+        };
+        StoppedFactsOut: {
+            /** Format: double */
+            above_600_h: number;
+            /** Format: double */
+            gap_h: number;
+            /** Format: date-time */
+            highest_at: string | null;
+            /** Format: double */
+            highest_c: number | null;
+            /** Format: date-time */
+            last_at: string | null;
+            /** Format: double */
+            last_c: number | null;
+        };
+        StoppedOut: {
+            caution: string;
+            choices: components["schemas"]["StopChoiceOut"][];
+            facts: components["schemas"]["StoppedFactsOut"];
+        };
+        TallestOut: {
+            /** Format: double */
+            height_mm: number;
+            mark: string;
+        };
         /** @description One act of a story. What was taken back is there still, and says by whom and when. */
         TellingOut: {
             /** Format: uuid */
@@ -4663,6 +7841,171 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["TellingOut"][];
+        };
+        /** @description What every answer to an act says. */
+        TestReportActOut: {
+            cautions: components["schemas"]["WordOut"][];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            report: components["schemas"]["TestReportOut"];
+        };
+        /** @description What a laboratory wrote. `…_is_below`: it wrote "less than" that value. */
+        TestReportInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** @default false */
+            cadmium_is_below: boolean;
+            /** Format: double */
+            cadmium_value: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            depth_mm?: number | string | null;
+            /** @default  */
+            glaze: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default false */
+            is_lid_tested: boolean;
+            laboratory: string;
+            /** @default false */
+            lead_is_below: boolean;
+            /** Format: double */
+            lead_value: number;
+            /** @default  */
+            note: string;
+            /** @default  */
+            occasion_name: string;
+            /** Format: uuid */
+            piece_id?: string | null;
+            /** Format: date */
+            reported_on: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `mg_per_l` - Per Litre
+             *     * `mg_per_dm2` - Per Area
+             * @enum {string}
+             */
+            unit: "mg_per_l" | "mg_per_dm2";
+            volume_ml?: number | string | null;
+        };
+        /** @description What a laboratory wrote, as it wrote it. */
+        TestReportOut: {
+            cadmium_is_below: boolean;
+            /** Format: double */
+            cadmium_value: number;
+            /** Format: double */
+            depth_mm: number | null;
+            glaze: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            is_lid_tested: boolean;
+            laboratory: string;
+            lead_is_below: boolean;
+            /** Format: double */
+            lead_value: number;
+            member: components["schemas"]["PersonNamedOut"];
+            occasion_name: string;
+            piece: components["schemas"]["ReportedPieceOut"] | null;
+            /** Format: date */
+            reported_on: string;
+            unit: string;
+            /** Format: double */
+            volume_ml: number | null;
+        };
+        /** @description Some TestReportOut rows, and where the next ones are. */
+        TestReportOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["TestReportOut"][];
+        };
+        /** @description So many of something that is no piece here: test bars, shelves of others. */
+        ThingForLoadInRequest: {
+            /** @default 1 */
+            count: number;
+            depth_mm?: number | string | null;
+            height_mm?: number | string | null;
+            /**
+             * Format: uuid
+             * @description Of the placement.
+             */
+            id?: string;
+            /** @default false */
+            is_round: boolean;
+            level?: number | null;
+            /** Format: double */
+            rotation_deg?: number;
+            what: string;
+            width_mm?: number | string | null;
+            x_mm?: number | string | null;
+            y_mm?: number | string | null;
+        };
+        /** @description What every answer to an act says. */
+        TicketActOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            ticket: components["schemas"]["FiringTicketOut"];
+            warnings: components["schemas"]["WordOut"][];
+        };
+        TicketBriefOut: {
+            cone: string;
+            words: string;
+        };
+        /** @description Which cone a piece waits for, and what to mind. */
+        TicketInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            cone: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `bisque` - bisque
+             *     * `glaze` - glaze
+             * @enum {string}
+             */
+            kind: "bisque" | "glaze";
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** @default  */
+            words: string;
         };
         /** @description What every act says of itself; each act adds its own fields. */
         TokenInRequest: {
@@ -4820,6 +8163,40 @@ export interface components {
              */
             temperature: "c" | "f";
         };
+        /** @description What every act says of itself; each act adds its own fields. */
+        UseInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @enum {string}
+             */
+            use: "food" | "display";
+        };
         VisitOut: {
             /** Format: date-time */
             at: string;
@@ -4852,6 +8229,15 @@ export interface components {
         WordOut: {
             code: string;
             detail: string;
+        };
+        WorstGapOut: {
+            /**
+             * Format: double
+             * @description Reading less set point.
+             */
+            gap_c: number;
+            /** Format: uuid */
+            reading_id: string;
         };
     };
     responses: never;
@@ -5045,6 +8431,40 @@ export interface operations {
             };
         };
     };
+    studios_assignments_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AssignmentInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssignedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     away_list: {
         parameters: {
             query?: never;
@@ -5190,6 +8610,72 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["BulkOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    claims_list: {
+        parameters: {
+            query?: {
+                found?: string;
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClaimOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_claims_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClaimInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FoundActOut"];
                 };
             };
             /** @description What went wrong. */
@@ -5633,6 +9119,422 @@ export interface operations {
             };
         };
     };
+    commissions_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CommissionListOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CommissionInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CommissionActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    commissions_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CommissionOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedCommissionChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CommissionActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_closings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ClosingInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CommissionActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_deliveries_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DeliveryInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DeliveryOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    commissions_history_table: {
+        parameters: {
+            query?: {
+                /**
+                 * @description * `all` - all
+                 *     * `losses` - losses
+                 *     * `firings` - firings
+                 *     * `promises` - promises
+                 *     * `clients` - clients
+                 */
+                filter?: "all" | "losses" | "firings" | "promises" | "clients";
+            };
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    commissions_history: {
+        parameters: {
+            query?: {
+                /**
+                 * @description * `all` - all
+                 *     * `losses` - losses
+                 *     * `firings` - firings
+                 *     * `promises` - promises
+                 *     * `clients` - clients
+                 */
+                filter?: "all" | "losses" | "firings" | "promises" | "clients";
+            };
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderToldOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_lines_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OrderLineInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderLineActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_promises_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PromiseInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CommissionActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    commission_reports_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestReportOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_reports_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TestReportInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestReportActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     designs_list: {
         parameters: {
             query?: never;
@@ -5923,6 +9825,178 @@ export interface operations {
             };
         };
     };
+    found_list: {
+        parameters: {
+            query?: {
+                /**
+                 * @description * `open` - Open
+                 *     * `returned` - Returned
+                 *     * `disposed` - Disposed
+                 */
+                state?: "open" | "returned" | "disposed";
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FoundOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_found_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FoundInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FoundActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    found_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                found_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FoundWholeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_found_askings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                found_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AskingInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FoundActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_found_endings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                found_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EndingInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FoundActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     invitations_list: {
         parameters: {
             query?: never;
@@ -6052,6 +10126,812 @@ export interface operations {
             };
         };
     };
+    kiln_queue: {
+        parameters: {
+            query?: {
+                cone?: string;
+                /** @description Show ware that is not called bone dry too. */
+                drying?: boolean;
+                /**
+                 * @description * `bisque` - bisque
+                 *     * `glaze` - glaze
+                 */
+                kind?: "bisque" | "glaze";
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["QueueOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    kilns_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KilnsOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_kilns_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KilnInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KilnActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    kilns_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                kiln_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KilnOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_kilns_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                kiln_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedKilnChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KilnActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    kiln_events_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                kiln_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KilnEventOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_kilns_events_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                kiln_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KilnEventInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KilnActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_lines_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                line_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedOrderLineChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderLineActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_lines_plannings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                line_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SetsPlanInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SetsPlannedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_lines_recipe_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                line_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RecipeInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OrderLineActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    loads_list: {
+        parameters: {
+            query?: {
+                from?: string;
+                kiln?: string;
+                /** @description One or several of the states, with commas between. */
+                state?: string;
+                until?: string;
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadBriefOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_loads_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LoadInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    loads_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadScreenOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_loads_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedLoadChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    cones_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ConeSeenOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_loads_cones_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ConesInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ConesOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    loads_cooling: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CoolingOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    loads_could_go: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CouldGoOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    load_events_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadEventOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_loads_events_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LoadEventInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    loads_fit: {
+        parameters: {
+            query?: {
+                /** @description Ids of pieces to try beside what is placed, commas between. */
+                pieces?: string;
+            };
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FitOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_loads_placements_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlacementsInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlacedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    kiln_readings_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KilnReadingOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_loads_readings_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["KilnReadingsInRequest"];
+                "text/csv": string;
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KilnReadOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     masters_list: {
         parameters: {
             query?: never;
@@ -6138,6 +11018,72 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["MasterOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    matches_list: {
+        parameters: {
+            query?: {
+                piece?: string;
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MatchOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_matches_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["MatchInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MatchActOut"];
                 };
             };
             /** @description What went wrong. */
@@ -7340,6 +12286,72 @@ export interface operations {
             };
         };
     };
+    firing_tickets_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FiringTicketOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_firing_tickets_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TicketInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TicketActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     pieces_history: {
         parameters: {
             query?: never;
@@ -7569,6 +12581,41 @@ export interface operations {
             };
         };
     };
+    studios_pieces_uses_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["UseInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceUseOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     piece_weighings_list: {
         parameters: {
             query?: never;
@@ -7622,6 +12669,76 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PieceActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_placements_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                placement_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedPlacementChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_placements_removals_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                placement_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RemovalInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadActOut"];
                 };
             };
             /** @description What went wrong. */
@@ -7825,6 +12942,136 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ReadingsOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    programmes_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgrammeOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_programmes_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ProgrammeInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgrammeActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    programmes_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                programme_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgrammeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_programmes_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                programme_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedProgrammeChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProgrammeActOut"];
                 };
             };
             /** @description What went wrong. */
