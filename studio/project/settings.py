@@ -197,6 +197,12 @@ CELERY_BEAT_SCHEDULE: dict[str, dict[str, Any]] = {
         "schedule": 60.0,
         "options": {"expires": 55},
     },
+    # promises to clients, and whether they will be kept
+    "promises": {
+        "task": "firings.tasks.judge_promises",
+        "schedule": 600.0,
+        "options": {"expires": 550},
+    },
     # Friday's word to owners of worn or wet moulds
     "moulds": {
         "task": "moulds.tasks.tell_of_moulds",

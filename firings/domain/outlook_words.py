@@ -1,0 +1,63 @@
+"""An outlook in words: how likely, how many more, where the risk comes from.
+
+Figures are shown only from 20 own outcomes on; before, words that promise no more than is known.
+"""
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+from typing import Final
+
+from pieces.domain.order_words import day
+
+LADDER: Final = (
+    (0.95, "very likely"),
+    (0.8, "likely"),
+    (0.6, "more likely than not"),
+    (0.4, "as likely as not"),
+    (0.15, "unlikely"),
+    (0.0, "hardly"),
+)
+
+
+def likely(chance: float) -> str:
+    """Return how likely something is, in words."""
+    return next(words for least, words in LADDER if chance >= least)
+
+
+def enough(chance: float, promised: date | None, *, is_all_there: bool) -> str:
+    """Return whether enough is there in time, in words."""
+    if is_all_there:
+        return "all that was wanted is finished"
+    until = f" by {day(promised)}" if promised is not None else ""
+    return f"{likely(chance)} enough{until}"
+
+
+def press(more: Mapping[str, int] | None) -> str:
+    """Return how many more to press, by role, in words."""
+    if more is None:
+        return "more than 200 would have to be pressed: look at what is lost first"
+    asked = [f"{count} × {role}" if role else f"{count}" for role, count in more.items() if count]
+    return f"press {' and '.join(asked)} more" if asked else "no more need be pressed"
+
+
+def latest(day_: date, today: date, share: float) -> str:
+    """Return the last day on which to press for a chance to be in time."""
+    hundred = round(share * 100)
+    if day_ < today:
+        return f"for {hundred} in 100 it was {day(day_)}"
+    return f"for {hundred} in 100 press by {day(day_)}"
+
+
+def range_words(likely_from: date | None, likely_until: date | None) -> str:
+    """Return when enough is likely there."""
+    if likely_from is None or likely_until is None:
+        return ""
+    if likely_from == likely_until:
+        return f"likely {day(likely_from)}"
+    return f"likely {day(likely_from)} to {day(likely_until)}"
+
+
+def listed(marks: Sequence[str], most: int = 6) -> str:
+    """Return marks as a list, cut where it grows long."""
+    shown = ", ".join(marks[:most])
+    return f"{shown} and {len(marks) - most} more" if len(marks) > most else shown

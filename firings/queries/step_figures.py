@@ -1,0 +1,112 @@
+"""What each step costs a studio in pieces and in days, from its own pieces."""
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from uuid import UUID
+
+from django.db.models import Min
+
+from firings.domain import outlook
+from firings.domain.outlook import STEPS, Figures
+from firings.domain.survival import Basis, basis
+from pieces.models import Part, Piece, StageEvent
+from studio.models import Studio
+
+LOOKED_BACK = timedelta(days=730)
+#: A piece that was said to be in one of these states has the step before it behind it.
+PASSED = {
+    "in_bisque": 1,
+    "bisqued": 2,
+    "glazed": 2,
+    "in_glaze": 2,
+    "glaze_fired": 3,
+    "checked": 4,
+    "packed": 4,
+    "delivered": 4,
+}
+LOST = ("scrapped", "missing")
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """The figures, and from how many pieces whose fate is known they come."""
+
+    figures: Figures
+    outcomes: int
+    lost_of: Mapping[str, tuple[int, int]]
+
+    @property
+    def basis(self) -> Basis:
+        return basis(self.outcomes)
+
+
+def known(studio: Studio, *, at: datetime) -> Known:
+    """Return what the studio's pieces of the last two years tell. Three queries."""
+    since = at - LOOKED_BACK
+    begun = _begun(studio, since)
+    reached: dict[UUID, dict[int, datetime]] = defaultdict(dict)
+    lost: set[UUID] = set()
+    visits = StageEvent.objects.of(studio).filter(piece__in=begun, happened_at__gte=since)
+    rows = visits.agreed().order_by("happened_at", "id")
+    for piece, state, happened_at in rows.values_list("piece", "state", "happened_at"):
+        if state in PASSED:
+            reached[piece].setdefault(PASSED[state], happened_at)
+            lost.discard(piece)
+        elif state in LOST:
+            lost.add(piece)
+    lost_of = _lost_of(reached, lost)
+    ended = len(lost) + sum(
+        len(STEPS) in passed for pk, passed in reached.items() if pk not in lost
+    )
+    figures = Figures(outlook.survivals(lost_of), outlook.durations(_spans(begun, reached)))
+    return Known(figures, ended, lost_of)
+
+
+def done_of(piece: Piece) -> int:
+    """Return how many steps a piece has behind it, by where it is now."""
+    return PASSED.get(piece.state, 0)
+
+
+def _begun(studio: Studio, since: datetime) -> dict[UUID, datetime]:
+    """Return when each piece was begun: pressed first, else when it was planned or made."""
+    pieces = Piece.objects.filter(studio=studio, is_undone=False, begun_at__gte=since)
+    begun: dict[UUID, datetime] = dict(pieces.values_list("pk", "begun_at"))
+    parts = Part.objects.filter(studio=studio, piece__begun_at__gte=since)
+    pressed = parts.values("piece").annotate(first=Min("pressed_at"))
+    for piece, first in pressed.values_list("piece", "first"):
+        if first is not None and piece in begun:
+            begun[piece] = first
+    return begun
+
+
+def _lost_of(
+    reached: Mapping[UUID, Mapping[int, datetime]], lost: Iterable[UUID]
+) -> dict[str, tuple[int, int]]:
+    """Return for each step how many were lost in it, of those whose fate in it is known."""
+    gone = set(lost)
+    counted = {step: [0, 0] for step in STEPS}
+    for piece in {*reached, *gone}:
+        done = max(reached.get(piece, {}), default=0)
+        for step in STEPS[:done]:
+            counted[step][1] += 1
+        if piece in gone and done < len(STEPS):
+            counted[STEPS[done]][0] += 1
+            counted[STEPS[done]][1] += 1
+    return {step: (lost_, of) for step, (lost_, of) in counted.items()}
+
+
+def _spans(
+    begun: Mapping[UUID, datetime], reached: Mapping[UUID, Mapping[int, datetime]]
+) -> dict[str, list[float]]:
+    """Return how long pieces took for each step they are through, the first time. [days]"""
+    spans: dict[str, list[float]] = defaultdict(list)
+    for piece, passed in reached.items():
+        start: datetime | None = begun.get(piece)
+        for number, step in enumerate(STEPS, start=1):
+            end = passed.get(number)
+            if start is not None and end is not None and end >= start:
+                spans[step].append((end - start) / timedelta(days=1))
+            start = end
+    return spans
