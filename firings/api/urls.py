@@ -2,7 +2,7 @@
 
 from django.urls import URLPattern, URLResolver, path
 
-from . import kilns, loads, placements, queue, readings, retractions
+from . import kilns, loads, outlook, placements, queue, readings, retractions
 
 STUDIO = "studios/<slug:slug>/"
 LOAD = f"{STUDIO}loads/<uuid:load_id>/"
@@ -26,5 +26,8 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{LOAD}cooling/", queue.LoadCooling.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/", placements.PlacementOne.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/removals/", placements.RemovalList.as_view()),
+    path(
+        f"{STUDIO}commissions/<uuid:commission_id>/outlook/", outlook.CommissionOutlook.as_view()
+    ),
     path(f"{STUDIO}retractions/", retractions.RetractionList.as_view()),
 ]
