@@ -118,7 +118,7 @@ def _ages(ids: Iterable[UUID]) -> dict[UUID, tuple[int, float]]:
     fired = Count("pk", filter=Q(outcome="fired", ended_at__isnull=False))
     return {
         kiln_id: (firings, hot_h or 0.0)
-        for kiln_id, firings, hot_h in rows.annotate(fired, hot=Sum("hot_h"))
+        for kiln_id, firings, hot_h in rows.annotate(fired=fired, hot=Sum("hot_h"))
     }
 
 
