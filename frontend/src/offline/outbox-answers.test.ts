@@ -14,10 +14,21 @@ describe("2xx", () => {
     await one.outbox.signIn("nell");
 
     expect(one.outbox.state().acts).toMatchObject([{ state: "heard", seq: 7 }]);
-    await one.outbox.forgetHeard("barn", 6);
+    await one.outbox.forgetHeard("barn", 6, new Date(0));
     expect(states(one)).toEqual({ a: "heard" });
-    await one.outbox.forgetHeard("barn", 7);
+    await one.outbox.forgetHeard("barn", 7, new Date(0));
     expect(states(one)).toEqual({});
+  });
+
+  it("is forgotten when it is older than any snapshot, but never while it waits", async () => {
+    const one = await bench();
+    one.reply.with = (sent) => (sent.words === "a" ? heard(sent) : null);
+    await keptBefore(one, act("a"), act("b"));
+    await one.outbox.signIn("nell");
+
+    await one.outbox.forgetHeard("barn", 0, new Date(one.clock.now + 1));
+
+    expect(states(one)).toEqual({ b: "waiting" });
   });
 
   it("takes a replayed answer like a first one", async () => {

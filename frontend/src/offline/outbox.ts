@@ -3,7 +3,7 @@ import type { Answer } from "../api/answers";
 import { uuid7 } from "./ids";
 import { withDependents } from "./kept-act";
 import type { JsonObject, KeptAct } from "./kept-act";
-import type { ActStore } from "./store";
+import { LEASE_MS, type ActStore } from "./store";
 import { backoff_ms, judge } from "./verdicts";
 import type { Verdict } from "./verdicts";
 
@@ -45,8 +45,8 @@ export interface Outbox {
   askAgain(id: string, added?: JsonObject): Promise<void>;
   /** Let a parked act go, and those parked with it that cannot stand without it. */
   letGo(id: string): Promise<void>;
-  /** Forget heard acts that every snapshot now shows. */
-  forgetHeard(slug: string, seq: number): Promise<void>;
+  /** Forget heard acts that every snapshot now shows, and those older than any snapshot worth laying them over. */
+  forgetHeard(slug: string, seq: number, madeBefore: Date): Promise<void>;
   /** Read what another tab changed. */
   reload(): Promise<void>;
 }
@@ -131,7 +131,11 @@ export function createOutbox(around: Surroundings): Outbox {
         held.add(act.slug);
         continue;
       }
-      if (!(await store.lease(holder, now()))) return halt;
+      if (!(await store.lease(holder, now()))) {
+        // Another tab sends, or one that was closed while it sent: look again when its lease is over.
+        around.later(() => void drain(), LEASE_MS);
+        return halt;
+      }
       show({ isSending: true });
       const stopped = await take(act, judge(await around.post(act)));
       if (stopped === null) continue;
@@ -223,8 +227,9 @@ export function createOutbox(around: Surroundings): Outbox {
       await reload();
       around.tell();
     },
-    async forgetHeard(slug, seq) {
-      const seen = state.acts.filter((act) => act.state === "heard" && act.slug === slug && (act.seq ?? 0) <= seq);
+    async forgetHeard(slug, seq, madeBefore) {
+      const isOld = (act: KeptAct): boolean => Date.parse(act.made_at) < madeBefore.getTime();
+      const seen = state.acts.filter((act) => act.state === "heard" && act.slug === slug && ((act.seq ?? 0) <= seq || isOld(act)));
       if (seen.length === 0) return;
       await store.remove(seen.map((act) => act.order));
       await reload();

@@ -11,6 +11,8 @@ import { actStore } from "./store";
 export interface Phone {
   db: IDBDatabase;
   outbox: Outbox;
+  /** Tell the other tabs that somebody else holds the phone: they start anew, and send nothing under the wrong name. */
+  tellHolder: () => void;
 }
 
 /** Send one kept act; `null` when there was no answer. The body is the same at every try but for `sent_at`. */
@@ -44,7 +46,12 @@ export async function openPhone(): Promise<Phone> {
     later: (work, wait_ms) => void setTimeout(work, wait_ms),
     tell: () => channel?.postMessage("acts"),
   });
-  if (channel) channel.onmessage = () => void outbox.reload();
+  if (channel) {
+    channel.onmessage = ({ data }) => {
+      if (data === "holder") location.reload();
+      else void outbox.reload();
+    };
+  }
   addEventListener("online", () => void outbox.wake());
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "visible") void outbox.wake();
@@ -52,6 +59,6 @@ export async function openPhone(): Promise<Phone> {
   // Else a phone short of space may throw away what was kept, without asking.
   if ("storage" in navigator) void navigator.storage.persist().catch(() => false);
   await outbox.reload();
-  return { db, outbox };
+  return { db, outbox, tellHolder: () => channel?.postMessage("holder") };
 }
 

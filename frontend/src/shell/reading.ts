@@ -39,6 +39,9 @@ function seqOf(data: unknown): number | null {
   return isRecord(data) && typeof data["journal_seq"] === "number" ? data["journal_seq"] : null;
 }
 
+/** Rows heard longer ago are shown with their age, and no longer have acts laid over them. */
+const OVERLAID_FOR_MS = 2 * DAY_MS;
+
 /** Ask again after every drain, and forget heard acts once all that is read shows them. Returns how to stop. */
 export function followOutbox(reading: QueryClient, outbox: Outbox, slug: string): () => void {
   let wasSending = false;
@@ -50,8 +53,10 @@ export function followOutbox(reading: QueryClient, outbox: Outbox, slug: string)
   const cache = reading.getQueryCache();
   const stopCache = cache.subscribe((event) => {
     if (event.type !== "updated" || event.action.type !== "success") return;
-    const seqs = cache.findAll({ queryKey: [slug] }).map((query) => seqOf(query.state.data)).filter((seq) => seq !== null);
-    if (seqs.length > 0) void outbox.forgetHeard(slug, Math.min(...seqs));
+    const since = Date.now() - OVERLAID_FOR_MS;
+    const recent = cache.findAll({ queryKey: [slug] }).filter((query) => query.state.dataUpdatedAt >= since);
+    const seqs = recent.map((query) => seqOf(query.state.data)).filter((seq) => seq !== null);
+    if (seqs.length > 0) void outbox.forgetHeard(slug, Math.min(...seqs), new Date(since));
   });
   return () => {
     stopOutbox();

@@ -55,6 +55,7 @@ export async function enter(phone: Phone, me: Me, slug: string | null): Promise<
   takeLook(me.username, membership);
   const holder = { me, slug: membership.studio.slug, deviceId };
   await writeHolder(phone.db, holder);
+  phone.tellHolder();
   void phone.outbox.signIn(me.username);
   return holder;
 }
@@ -95,6 +96,7 @@ export async function signOut(phone: Phone, holder: Holder): Promise<void> {
   const member = membershipOf(holder)?.member;
   if (member) await dropKept(phone.db, cacheKey(holder.deviceId, member.id));
   await dropHolder(phone.db);
+  phone.tellHolder();
   setDevice(null);
   try {
     await ask({ method: "DELETE", path: `${API}/session/` });

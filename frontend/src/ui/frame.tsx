@@ -26,9 +26,9 @@ export function Initials({ initials }: { initials: string }) {
 export function StateLine({ count, natch = "kept", children }: { count?: number | undefined; natch?: NatchKind; children: ComponentChildren }) {
   return (
     <p class={css.line} role="status">
-      <span>{count ?? ""}</span>
+      <span aria-hidden="true">{count ?? ""}</span>
       <Natch kind={count === undefined ? "none" : natch} />
-      <span>{children}</span>
+      <span>{count !== undefined && <><b class={css.inline} aria-hidden="true">{count} </b><span class="unseen">{count} </span></>}{children}</span>
     </p>
   );
 }
@@ -63,6 +63,11 @@ export function Tray({ mark, markHref, reason, isStack = false, isFree = false, 
       <div class={isFree ? undefined : isStack ? css.stack : css.acts}>{children}</div>
     </section>
   );
+}
+
+/** Acts side by side as in the tray, the main act nearest the thumb, where the tray holds a form. */
+export function Pair({ children }: { children: ComponentChildren }) {
+  return <div class={css.acts}>{children}</div>;
 }
 
 export interface PlaceLink {
