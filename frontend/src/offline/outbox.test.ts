@@ -89,6 +89,7 @@ describe("the lease", () => {
 
     await second.outbox.signIn("nell");
     expect(second.sent).toEqual([]);
+    expect(second.waits).toEqual([LEASE_MS]);
 
     second.clock.now += LEASE_MS + 1;
     await second.outbox.wake();
