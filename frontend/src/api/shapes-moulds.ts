@@ -75,11 +75,6 @@ export interface MouldReadiness extends Snapshot {
   cautions: string[];
 }
 
-export interface Page<Row> {
-  results: Row[];
-  next: string | null;
-}
-
 export interface MouldWeighing {
   id: string;
   casting_id: string;

@@ -1,4 +1,5 @@
 /** What the piece, the racks and the clashes answer. */
+import type { Page } from "./pages";
 import type { Basis, PersonRef, PieceRef, PlaceRef, Quantiles, Snapshot, Window } from "./shapes";
 
 export type CoverState = "open" | "loose" | "tucked" | "sealed";
@@ -77,7 +78,9 @@ export interface PieceAnswer extends Snapshot {
   /** What to mind at the next step. */
   cautions: Caution[];
   reclaim: string;
+  /** The newest; `history_count` says how many there are. */
   story: Telling[];
+  history_count: number;
 }
 
 export interface Evidence {
@@ -110,10 +113,7 @@ export interface DryingAnswer extends Snapshot {
   confidence: Basis;
 }
 
-export interface PieceList extends Snapshot {
-  results: PieceBrief[];
-  next: string | null;
-}
+export interface PieceList extends Snapshot, Page<PieceBrief> {}
 
 export interface PlaceRow extends PlaceRef {
   kind: string;

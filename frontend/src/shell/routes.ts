@@ -11,6 +11,8 @@ export interface ScreenRoute {
 
 export const ROUTES: readonly ScreenRoute[] = [
   { path: "/bench", place: "Bench", screen: lazy(async () => (await import("../features/pieces/bench")).BenchScreen) },
+  { path: "/racks", place: "Racks", screen: lazy(async () => (await import("../features/pieces/racks")).RacksScreen) },
+  { path: "/racks/:id", screen: lazy(async () => (await import("../features/pieces/shelf")).ShelfScreen) },
   { path: "/pieces/:id", screen: lazy(async () => (await import("../features/pieces/piece")).PieceScreen) },
   { path: "/not-taken", screen: lazy(async () => (await import("../features/studio/not-taken")).NotTakenScreen) },
   { path: "/more", screen: lazy(async () => (await import("../features/studio/more")).MoreScreen) },

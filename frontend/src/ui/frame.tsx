@@ -1,6 +1,7 @@
 /** The frame every screen stands in: title, one line of state, the body, the tray, the places. */
 import type { ComponentChildren } from "preact";
 import css from "./frame.module.css";
+import hand from "./tray.module.css";
 import { Natch } from "./natch";
 import type { NatchKind } from "./natch";
 
@@ -58,16 +59,16 @@ export function Tray({ mark, markHref, reason, isStack = false, isFree = false, 
   children: ComponentChildren;
 }) {
   return (
-    <section class={`${css.tray ?? ""} ${isDead ? css.dead ?? "" : ""}`} aria-label={mark ? `What to do with ${mark}` : "What to do"}>
-      {(mark ?? reason) && <p class={css.reason}>{mark && (markHref ? <a href={markHref}>{mark}</a> : <b>{mark}</b>)}<span>{reason}</span></p>}
-      <div class={isFree ? undefined : isStack ? css.stack : css.acts}>{children}</div>
+    <section class={`${hand.tray ?? ""} ${isDead ? hand.dead ?? "" : ""}`} aria-label={mark ? `What to do with ${mark}` : "What to do"}>
+      {(mark ?? reason) && <p class={hand.reason}>{mark && (markHref ? <a href={markHref}>{mark}</a> : <b>{mark}</b>)}<span>{reason}</span></p>}
+      <div class={isFree ? undefined : isStack ? hand.stack : hand.acts}>{children}</div>
     </section>
   );
 }
 
 /** Acts side by side as in the tray, the main act nearest the thumb, where the tray holds a form. */
 export function Pair({ children }: { children: ComponentChildren }) {
-  return <div class={css.acts}>{children}</div>;
+  return <div class={hand.acts}>{children}</div>;
 }
 
 export interface PlaceLink {

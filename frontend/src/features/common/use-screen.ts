@@ -2,6 +2,8 @@
 import { useQuery } from "@tanstack/preact-query";
 import { useEffect, useState } from "preact/hooks";
 import { get } from "../../api/client";
+import { getEvery } from "../../api/pages";
+import type { Page } from "../../api/pages";
 import { OfflineError, ProblemError } from "../../api/problem";
 import type { Loadable } from "../../domain/loadable";
 import { studioPath, useSession } from "./session";
@@ -20,13 +22,24 @@ export interface ScreenOptions {
 }
 
 /** `path` is under the studio and is also the key: `bench/`, `pieces/…/`. */
-export function useScreen<Value>(path: string, { every_s = 60 }: ScreenOptions = {}): Screen<Value> & { again: () => void } {
+export function useScreen<Value>(path: string, options: ScreenOptions = {}): Screen<Value> & { again: () => void } {
+  return useRead<Value>(path, options, get);
+}
+
+/** A list with the rows of all its pages. */
+export function useWholeList<Value extends Page<unknown>>(path: string, options: ScreenOptions = {}): Screen<Value> & { again: () => void } {
+  return useRead<Value>(path, options, getEvery);
+}
+
+type Read<Value> = (path: string, signal?: AbortSignal) => Promise<Value>;
+
+function useRead<Value>(path: string, { every_s = 60 }: ScreenOptions, read: Read<Value>): Screen<Value> & { again: () => void } {
   const { slug } = useSession().membership.studio;
   const { isSending } = useOutboxState();
   const isSlow = useSlow(path);
   const query = useQuery<Value, Failure>({
     queryKey: [slug, path],
-    queryFn: ({ signal }) => get<Value>(studioPath(slug, path), signal),
+    queryFn: ({ signal }) => read(studioPath(slug, path), signal),
     // A snapshot taken half-way through the queue would show half of what was done.
     enabled: !isSending,
     refetchInterval: every_s * 1000,

@@ -1,5 +1,5 @@
 /** A piece as this phone knows it: what the studio last said, with what was done here since laid over it. */
-import type { CoverState, PieceAnswer } from "../../api/shapes-pieces";
+import type { CoverState, PieceAnswer, PieceBrief } from "../../api/shapes-pieces";
 import { unseenBy } from "../../offline/kept-act";
 import type { KeptAct } from "../../offline/kept-act";
 import { COVERS } from "./stage";
@@ -22,11 +22,7 @@ function happenedAt(act: KeptAct): string {
   return typeof at === "string" ? at : act.made_at;
 }
 
-function withPiece(answer: PieceAnswer, change: Partial<PieceAnswer["piece"]>): PieceAnswer {
-  return { ...answer, piece: { ...answer.piece, ...change } };
-}
-
-function withPart(answer: PieceAnswer, id: string | undefined, state: "out" | "joined"): PieceAnswer {
+function withPart(answer: PieceAnswer, id: string | undefined, state: "out"): PieceAnswer {
   return { ...answer, parts: answer.parts.map((part) => (part.id === id ? { ...part, state } : part)) };
 }
 
@@ -34,44 +30,45 @@ function isCover(state: string | undefined): state is CoverState {
   return COVERS.some((cover) => cover.value === state);
 }
 
-function covered(answer: PieceAnswer, act: KeptAct): PieceAnswer {
+function covered<Brief extends PieceBrief>(piece: Brief, act: KeptAct): Brief {
   const state = act.about["state"];
-  if (!isCover(state)) return answer;
+  if (!isCover(state)) return piece;
   const words = COVERS.find((cover) => cover.value === state)?.drying ?? "";
-  const isDrying = answer.piece.state === "drying";
-  return withPiece(answer, { cover: state, stage: "drying", state: "drying", state_words: words, since_at: isDrying ? answer.piece.since_at : happenedAt(act) });
+  return { ...piece, cover: state, stage: "drying", state: "drying", state_words: words, since_at: piece.state === "drying" ? piece.since_at : happenedAt(act) };
+}
+
+/** What one act makes of the row of a piece. */
+export function briefAfter<Brief extends PieceBrief>(piece: Brief, act: KeptAct): Brief {
+  const { about } = act;
+  switch (act.verb) {
+    case "joined":
+      return { ...piece, stage: "assembly", state: "joined", state_words: "joined", since_at: happenedAt(act) };
+    case "stage_set":
+    case "scrapped":
+      return { ...piece, stage: about["stage"] ?? "", state: about["state"] ?? "", state_words: about["state_words"] ?? "", since_at: happenedAt(act) };
+    case "covered":
+      return covered(piece, act);
+    case "moved":
+      return { ...piece, place: { id: about["place_id"] ?? "", name: about["place_name"] ?? "" } };
+    default:
+      return piece;
+  }
 }
 
 /** All living parts out: the piece is out of its moulds too. */
 function outOfMoulds(answer: PieceAnswer, act: KeptAct): PieceAnswer {
   const isIn = answer.parts.some((part) => part.state === "in_mould" || part.state === "to_press");
   if (isIn || answer.piece.state !== "in_mould") return answer;
-  return withPiece(answer, { stage: "assembly", state: "out", state_words: "out", since_at: happenedAt(act) });
+  return { ...answer, piece: { ...answer.piece, stage: "assembly", state: "out", state_words: "out", since_at: happenedAt(act) } };
 }
 
 function after(answer: PieceAnswer, act: KeptAct): PieceAnswer {
-  const { about } = act;
-  switch (act.verb) {
-    case "demoulded":
-      return outOfMoulds(withPart(answer, about["part_id"], "out"), act);
-    case "joined":
-      return withPiece(
-        { ...answer, parts: answer.parts.map((part) => (part.state === "out" ? { ...part, state: "joined" } : part)) },
-        { stage: "assembly", state: "joined", state_words: "joined", since_at: happenedAt(act) },
-      );
-    case "stage_set":
-    case "scrapped":
-      return withPiece(answer, { stage: about["stage"] ?? "", state: about["state"] ?? "", state_words: about["state_words"] ?? "", since_at: happenedAt(act) });
-    case "covered":
-      return covered(answer, act);
-    case "moved":
-      return withPiece(answer, { place: { id: about["place_id"] ?? "", name: about["place_name"] ?? "" } });
-    default:
-      return answer;
-  }
+  if (act.verb === "demoulded") return outOfMoulds(withPart(answer, act.about["part_id"], "out"), act);
+  const joined = act.verb === "joined" ? answer.parts.map((part) => (part.state === "out" ? { ...part, state: "joined" as const } : part)) : answer.parts;
+  return { ...answer, parts: joined, piece: briefAfter(answer.piece, act) };
 }
 
-const isAbout = (act: KeptAct, pieceId: string): boolean => act.about["piece_id"] === pieceId || (act.about["piece_ids"] ?? "").split(" ").includes(pieceId);
+export const isAbout = (act: KeptAct, pieceId: string): boolean => act.about["piece_id"] === pieceId || (act.about["piece_ids"] ?? "").split(" ").includes(pieceId);
 
 export function pieceView(snapshot: PieceAnswer, acts: readonly KeptAct[]): PieceView {
   const told = new Set(snapshot.story.map((telling) => telling.id));

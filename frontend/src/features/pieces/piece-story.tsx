@@ -1,11 +1,14 @@
 /** The story, newest first; a late entry shows both times, and what was taken back stays to be read. */
+import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
-import type { PieceAnswer } from "../../api/shapes-pieces";
+import type { Page } from "../../api/pages";
+import type { PieceAnswer, Telling } from "../../api/shapes-pieces";
 import { clock } from "../../domain/clock";
 import { Act, SmallAct } from "../../ui/act";
 import { Block, Fact } from "../../ui/seam";
 import { useZone } from "../common/session";
 import { useUndo } from "../common/use-outbox";
+import { useWholeList } from "../common/use-screen";
 import type { KeptTelling } from "./piece-overlay";
 import css from "./piece.module.css";
 import { storyLine } from "./piece-words";
@@ -14,20 +17,40 @@ import { useMayTakeBack } from "./use-piece";
 const FIRST = 8;
 
 export function PieceStory({ answer, kept, now }: { answer: PieceAnswer; kept: readonly KeptTelling[]; now: Date }) {
+  const [isWhole, setWhole] = useState(false);
+  const { piece, story, history_count } = answer;
+  const props = { answer, kept, now };
+  if (isWhole) return <WholeStory {...props} />;
+  const more = history_count > Math.min(FIRST, story.length) && <Act onPress={() => { setWhole(true); }}>{`All ${String(history_count)} of ${piece.mark}`}</Act>;
+  return <Told {...props} story={story.slice(0, FIRST)} more={more} />;
+}
+
+interface StoryProps {
+  answer: PieceAnswer;
+  kept: readonly KeptTelling[];
+  now: Date;
+}
+
+/** What the studio last told of it at the least, and all of it once that is heard. */
+function WholeStory({ answer, kept, now }: StoryProps) {
+  const screen = useWholeList<Page<Telling>>(`pieces/${answer.piece.id}/history/`);
+  const isHeard = screen.state === "ready";
+  return <Told answer={answer} kept={kept} now={now} story={isHeard ? screen.value.results : answer.story} more={isHeard ? null : <p>still asking for the rest</p>} />;
+}
+
+function Told({ answer, kept, now, story, more }: StoryProps & { story: readonly Telling[]; more: ComponentChildren }) {
   const zone = useZone();
   const undo = useUndo();
   const mayTakeBack = useMayTakeBack();
-  const [isWhole, setWhole] = useState(false);
   const [isCorrecting, correct] = useState(false);
-  const { story, piece } = answer;
-  const shown = isWhole ? story : story.slice(0, FIRST);
+  const { piece } = answer;
   let lastDay = "";
   return (
-    <Block name="Story" count={story.length + kept.length}>
+    <Block name="Story" count={answer.history_count + kept.length}>
       {kept.map((telling) => (
         <li key={telling.id}><Fact label={clock(telling.at, zone)} natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"} /></li>
       ))}
-      {shown.map((telling) => {
+      {story.map((telling) => {
         const line = storyLine(telling, { now, zone });
         const label = line.day === lastDay ? line.clock : `${line.day}, ${line.clock}`;
         lastDay = line.day;
@@ -52,7 +75,7 @@ export function PieceStory({ answer, kept, now }: { answer: PieceAnswer; kept: r
         );
       })}
       {story.length > 0 && !isCorrecting && <li class={css.again}><Act onPress={() => { correct(true); }}>Something here is wrong…</Act></li>}
-      {story.length > shown.length && <li class={css.again}><Act onPress={() => { setWhole(true); }}>All {story.length}</Act></li>}
+      {more && <li class={css.again}>{more}</li>}
     </Block>
   );
 }

@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import { asTyped } from "../../domain/typed";
 import { Act, Field, MainAct } from "../../ui/act";
-import { Tray } from "../../ui/frame";
+import { Pair, Tray } from "../../ui/frame";
 import { useSession } from "../common/session";
 import { check, cover, partEvent, visit, weighing } from "./piece-acts";
 import { feelWords } from "./drying-words";
@@ -105,15 +105,17 @@ function WeighTray({ piece }: { piece: Piece }) {
   const close = (): void => { refused.letGo(); piece.open("none"); };
   return (
     <Tray isFree>
-      <form class={css.grid} onSubmit={(event) => { event.preventDefault(); if (typed.trim()) piece.keep(weighing(id, typed, units)); }}>
-        <div class={css.whole}>
+      <form class={css.stack} onSubmit={(event) => { event.preventDefault(); if (typed.trim()) piece.keep(weighing(id, typed, units)); }}>
+        <div>
           <Field
             label={`${mark} on the scale, ${unit}`} name="mass_g" value={typed} onType={type} inputMode={units.mass === "g" ? "decimal" : "text"}
             wrong={refused.wrongAt("#/mass_g") ?? refused.wrong}
           />
         </div>
-        <Act onPress={close}>Not now</Act>
-        <MainAct type="submit" isDisabled={!typed.trim()} wide="Keep">Keep</MainAct>
+        <Pair>
+          <MainAct type="submit" isDisabled={!typed.trim()}>Keep</MainAct>
+          <Act onPress={close}>Not now</Act>
+        </Pair>
       </form>
     </Tray>
   );

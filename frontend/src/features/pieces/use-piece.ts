@@ -58,9 +58,9 @@ export function usePiece(snapshot: PieceAnswer): Piece {
   return { view, drying: useDrying(id), may: mayDo(view.answer, member.grants, member.roles), saying, refused, sheet, open, happenedAt, backdate, keep };
 }
 
-/** Taking back what stands in the story: one's own acts, or anybody's for who may settle them. */
+/** Taking back what stands in the story: one's own acts, or anybody's for who may advance anybody's. */
 export function useMayTakeBack(): (memberId: string) => boolean {
   const { membership } = useSession();
-  const isAny = hasGrant(membership, "settle_clashes_any");
+  const isAny = hasGrant(membership, "advance_any");
   return (memberId) => isAny || memberId === membership.member.id;
 }
