@@ -7,7 +7,7 @@ from rest_framework import serializers
 from moulds.models import Casting, Design
 from pieces.domain import stages
 from pieces.models import Clash, ClashAnswer, PartEvent, Piece, StageEvent, TouchCheck
-from studio.api.envelopes import ActIn
+from studio.api.envelopes import ActIn, ChangeIn
 from studio.api.fields import QuantityField
 from studio.api.related import RowField
 from studio.models import ClayBody, Member, Place, SlabBlock
@@ -45,6 +45,12 @@ class PlanIn(ActIn):
     body_id = RowField(ClayBody, source="body", required=False, allow_null=True, default=None)
     place_id = RowField(Place, source="place", required=False, allow_null=True, default=None)
     use = serializers.ChoiceField(Piece.Use.choices, default=Piece.Use.FOOD)
+
+
+class PieceChangeIn(ChangeIn):
+    """What a piece is meant for."""
+
+    use = serializers.ChoiceField(Piece.Use.choices)
 
 
 class PressedPieceIn(Shape):
