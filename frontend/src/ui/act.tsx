@@ -46,6 +46,8 @@ export function PictureAct(props: ActProps) {
 export interface Option<Value extends string> {
   value: Value;
   words: string;
+  /** A second line under the word: the date of a block. */
+  note?: string | undefined;
 }
 
 export function Choice<Value extends string>({ legend, name, options, chosen, onChoose }: {
@@ -62,7 +64,7 @@ export function Choice<Value extends string>({ legend, name, options, chosen, on
         <label key={option.value} class={css.choice}>
           <input type="radio" name={name} value={option.value} checked={option.value === chosen} onChange={() => { onChoose(option.value); }} />
           <svg viewBox="0 0 10 20" width="10" height="20" aria-hidden="true"><path d="M0 0a10 10 0 0 1 0 20z" fill="currentColor" /></svg>
-          {option.words}
+          <span>{option.words}{option.note && <span class={css.optionNote}>{option.note}</span>}</span>
         </label>
       ))}
     </fieldset>

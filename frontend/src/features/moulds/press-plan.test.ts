@@ -1,0 +1,63 @@
+import { describe, expect, it } from "vitest";
+import type { PieceBrief } from "../../api/shapes-pieces";
+import { keptSample, pieceSample } from "../pieces/piece-sample";
+import { bounceOf, pressingFields, targetsOf, waitingFor, withoutPressed } from "./press-plan";
+
+const MAKES = { id: "dp2", role: "handle", design_id: "d1", design_name: "ribbed sauce boat" };
+const boat = (mark: string, change: Partial<PieceBrief> = {}): PieceBrief => ({ ...pieceSample({ id: mark, mark, missing_roles: ["handle"] }).piece, ...change });
+
+describe("waitingFor", () => {
+  it("puts the piece that has its body first, and leaves out what is not mine, complete or of another design", () => {
+    const pieces = [
+      boat("S10", { state: "to_press" }), boat("S9", { state: "to_press" }), boat("S04"), boat("S05", { mine: false }),
+      boat("S06", { missing_roles: [] }), boat("J01", { design_id: "d2" }), boat("S01", { state: "drying" }),
+    ];
+
+    expect(waitingFor(pieces, MAKES).map((piece) => piece.mark)).toEqual(["S04", "S9", "S10"]);
+  });
+
+  it("does not offer a piece whose press the studio has not heard of yet", () => {
+    const act = keptSample({ verb: "pressed", about: { set_id: "set4", piece_ids: "S04", role: "handle" } });
+
+    expect(withoutPressed([boat("S04"), boat("S9")], [act], "handle").map((piece) => piece.mark)).toEqual(["S9"]);
+    expect(withoutPressed([boat("S04")], [act], "body")).toHaveLength(1);
+    expect(withoutPressed([boat("S04")], [{ ...act, state: "parked" }], "handle")).toHaveLength(1);
+  });
+});
+
+describe("targetsOf", () => {
+  it("goes through the waiting ones from the chosen one, then takes new marks", () => {
+    const waiting = [boat("S04"), boat("S09")];
+
+    expect(targetsOf(waiting, "S09", ["S11", "S12"], 2)).toEqual([{ pieceId: "S09", mark: "S09" }, { pieceId: null, mark: "S11" }]);
+    expect(targetsOf(waiting, null, ["S11"], 2)).toEqual([{ pieceId: null, mark: "S11" }]);
+  });
+});
+
+describe("pressingFields", () => {
+  it("describes new pieces and only names old ones", () => {
+    const press = { castingId: "c1", mouldPartIds: ["mp1", "mp2"], slabBlockId: null, role: "handle", designId: "d1" };
+
+    expect(pressingFields(press, [{ partId: "a", pieceId: "S04", mark: "S04", isNew: false }, { partId: "b", pieceId: "new", mark: "S11", isNew: true }])).toEqual({
+      casting_id: "c1", mould_part_ids: ["mp1", "mp2"], count: 2,
+      parts: [{ id: "a", role: "handle", piece: { id: "S04" } }, { id: "b", role: "handle", piece: { id: "new", mark: "S11", design_id: "d1" } }],
+    });
+  });
+});
+
+describe("bounceOf", () => {
+  const at = Date.parse("2026-10-31T09:00:00Z");
+  const act = keptSample({ verb: "pressed", about: { set_id: "set2" } });
+
+  it("asks within ten seconds, of the same mould only", () => {
+    expect(bounceOf([act], "set2", at + 9_000)).toBe(act);
+    expect(bounceOf([act], "set2", at + 10_000)).toBeNull();
+    expect(bounceOf([act], "set3", at + 1_000)).toBeNull();
+  });
+
+  it("does not ask after an undo", () => {
+    const undo = keptSample({ id: "k2", verb: "retracted", body: { corrects: act.id } });
+
+    expect(bounceOf([act, undo], "set2", at + 1_000)).toBeNull();
+  });
+});

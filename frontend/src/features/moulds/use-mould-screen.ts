@@ -1,0 +1,83 @@
+import { useState } from "preact/hooks";
+import type { Page } from "../../api/pages";
+import type { BookingRow, CastingRow, MouldPartRow, MouldWeighing } from "../../api/shapes-moulds";
+import { mass } from "../../domain/format";
+import { quantity } from "../../domain/typed";
+import { instantOf } from "../../domain/wall";
+import { unseenBy } from "../../offline/kept-act";
+import type { JsonObject, KeptAct } from "../../offline/kept-act";
+import { hasGrant, useSession } from "../common/session";
+import { useKeptActs } from "../common/use-outbox";
+import { useRefused } from "../common/use-refused";
+import type { Refused } from "../common/use-refused";
+import { useSaid } from "../common/use-said";
+import type { Saying } from "../common/use-said";
+import { useScreen } from "../common/use-screen";
+import type { MouldNow } from "./use-mould";
+
+export type MouldSheet = "none" | "weigh" | "book" | "part" | "look";
+
+export interface MouldScreenState {
+  castings: readonly CastingRow[];
+  bookings: readonly BookingRow[];
+  weighings: readonly MouldWeighing[];
+  kept: readonly KeptAct[];
+  saying: Saying;
+  weighRefused: Refused;
+  bookRefused: Refused;
+  sheet: MouldSheet;
+  open: (sheet: MouldSheet) => void;
+  may: { weigh: boolean; book: boolean; edit: boolean; report: boolean };
+  weigh: (typed: string, isDry: boolean) => void;
+  /** False when the two times are no times. */
+  book: (from: string, until: string) => boolean;
+  giveUp: (booking: BookingRow) => void;
+  tell: (part: MouldPartRow, kind: string, words: string, reason: string) => void;
+  look: (part: MouldPartRow, finding: string, words: string) => void;
+}
+
+const listOf = <Row>(screen: { state: string; value?: Page<Row> }): readonly Row[] => (screen.state === "ready" ? screen.value?.results ?? [] : []);
+
+export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
+  const { membership } = useSession();
+  const { units, id: meId } = membership.member;
+  const zone = membership.studio.zone;
+  const path = `mould-sets/${set.id}/`;
+  const castings = useScreen<Page<CastingRow>>(`${path}castings/`, { every_s: 600 });
+  const bookings = useScreen<Page<BookingRow>>(`${path}bookings/`);
+  const weighings = useScreen<Page<MouldWeighing>>(`${path}weighings/`);
+  const seq = readiness.journal_seq;
+  const saying = useSaid(seq);
+  const weighRefused = useRefused("mould_weighed", set.id);
+  const bookRefused = useRefused("booked", set.id);
+  const [sheet, open] = useState<MouldSheet>("none");
+  const kept = unseenBy(seq, useKeptActs()).filter((act) => act.about["set_id"] === set.id);
+  const isMine = set.owner === null || set.owner.id === meId || membership.member.roles.includes("owner");
+
+  const keep = (tail: string, verb: string, fields: JsonObject, said: string, isUnderSet = true): void => {
+    void saying.say({ path: isUnderSet ? `${path}${tail}` : tail, fields, basedOn: seq, verb, about: { set_id: set.id }, words: `${set.label}: ${said}` }, said);
+    open("none");
+  };
+  return {
+    castings: listOf(castings), bookings: listOf(bookings), weighings: listOf(weighings), kept, saying, weighRefused, bookRefused, sheet, open,
+    may: {
+      weigh: hasGrant(membership, "press_own"), book: hasGrant(membership, "book_moulds"),
+      edit: isMine && hasGrant(membership, "edit_own_moulds"), report: hasGrant(membership, "report_damage"),
+    },
+    weigh: (typed, isDry) => {
+      const value = quantity(typed, units.mass, "g");
+      weighRefused.letGo();
+      keep("weighings/", "mould_weighed", { mass_g: value, is_dry: isDry }, `Weighed ${typeof value === "number" ? mass(value, units) : value}${isDry ? ", dry" : ""}`);
+    },
+    book: (from, until) => {
+      const [fromAt, untilAt] = [instantOf(from, zone), instantOf(until, zone)];
+      if (fromAt === null || untilAt === null) return false;
+      bookRefused.letGo();
+      keep("bookings/", "booked", { from_at: fromAt.toISOString(), until_at: untilAt.toISOString() }, "Booked");
+      return true;
+    },
+    giveUp: (booking) => { keep(`bookings/${booking.id}/endings/`, "gave_up_booking", {}, "Booking given up"); },
+    tell: (part, kind, words, reason) => { keep(`mould-parts/${part.id}/events/`, "mould_part_told", { kind, reason }, `${part.name} ${words}`, false); },
+    look: (part, finding, words) => { keep("inspections/", "inspected", { part_id: part.id, finding }, `${part.name} looks ${words}`); },
+  };
+}

@@ -1,0 +1,114 @@
+import { useState } from "preact/hooks";
+import type { Page } from "../../api/pages";
+import type { BlockRow, DesignRow } from "../../api/shapes-moulds";
+import type { PieceBrief, PieceList } from "../../api/shapes-pieces";
+import { uuid7 } from "../../offline/ids";
+import { useKeptActs } from "../common/use-outbox";
+import { useSaid } from "../common/use-said";
+import type { Saying } from "../common/use-said";
+import { useWholeList } from "../common/use-screen";
+import { overlaidPieces } from "../pieces/racks-view";
+import { bounceOf, pressingFields, targetsOf, waitingFor, withoutPressed } from "./press-plan";
+import type { Made, Target } from "./press-plan";
+import type { MouldNow } from "./use-mould";
+import { useNumbers } from "./use-numbers";
+
+export interface Press {
+  blocks: readonly BlockRow[];
+  blockId: string | null;
+  chooseBlock: (id: string) => void;
+  partIds: ReadonlySet<string>;
+  togglePart: (id: string) => void;
+  count: number;
+  setCount: (count: number) => void;
+  waiting: readonly PieceBrief[];
+  forId: string | null;
+  chooseFor: (id: string | null) => void;
+  targets: readonly Target[];
+  /** No number is left on this phone: the mark is typed as it is cut. */
+  wantsMark: boolean;
+  typedMark: string;
+  typeMark: (mark: string) => void;
+  /** The mark pressed a few seconds ago, when another is asked for so soon. */
+  bounced: string | null;
+  saying: Saying;
+  press: () => void;
+  another: () => void;
+  notAnother: () => void;
+}
+
+/** The block last pressed from on this phone is the likeliest; else the newest laid. */
+function likelyBlock(blocks: readonly BlockRow[]): string | null {
+  return [...blocks].sort((one, other) => (other.laid_on ?? "").localeCompare(one.laid_on ?? ""))[0]?.id ?? null;
+}
+
+export function usePress({ set, readiness }: MouldNow): Press {
+  const designs = useWholeList<Page<DesignRow>>("designs/", { every_s: 600 });
+  const blockList = useWholeList<Page<BlockRow>>("slab-blocks/", { every_s: 600 });
+  const pieces = useWholeList<PieceList>("pieces/");
+  const acts = useKeptActs();
+  const saying = useSaid(readiness.journal_seq);
+  const [blockId, chooseBlock] = useState<string | null>(null);
+  const [leftOut, leaveOut] = useState<ReadonlySet<string>>(new Set());
+  const [count, setCount] = useState(1);
+  const [chosenFor, setFor] = useState<string | null | undefined>(undefined);
+  const [typedMark, typeMark] = useState("");
+  const [bounced, setBounced] = useState<string | null>(null);
+
+  const design = designs.state === "ready" ? designs.value.results.find((one) => one.id === set.makes.design_id) : undefined;
+  const numbers = useNumbers(design?.series ?? null);
+  const blocks = blockList.state === "ready" ? blockList.value.results.filter((block) => block.used_up_at === null) : [];
+  const heard = pieces.state === "ready" ? overlaidPieces(pieces.value.results, pieces.value.journal_seq, acts) : [];
+  const waiting = withoutPressed(waitingFor(heard, set.makes), acts, set.makes.role);
+  // Undefined: nobody chose yet, so the first that waits; null: a new piece was chosen.
+  const forId = chosenFor === undefined || (chosenFor !== null && !waiting.some((piece) => piece.id === chosenFor)) ? waiting[0]?.id ?? null : chosenFor;
+  const marks = numbers.marks(count);
+  const lent = targetsOf(waiting, forId, marks, count);
+  const wantsMark = lent.length < count && numbers.isKnown;
+  const typed = typedMark.trim();
+  const targets = wantsMark && typed !== "" ? [...lent, { pieceId: null, mark: typed }].slice(0, count) : lent;
+  const mouldPartIds = set.parts.map((part) => part.id).filter((id) => !leftOut.has(id));
+  const block = blockId ?? likelyBlock(blocks);
+
+  const send = async (): Promise<void> => {
+    const { casting } = set;
+    if (casting === null || targets.length < count || mouldPartIds.length === 0 || saying.isDead) return;
+    const wanted = targets.filter((target) => target.pieceId === null).length;
+    const cut = await numbers.take(wanted - (wantsMark && typed !== "" ? 1 : 0));
+    const fresh = [...cut, typed];
+    const made: Made[] = targets.map((target) => ({
+      partId: uuid7(), pieceId: target.pieceId ?? uuid7(), isNew: target.pieceId === null, mark: target.pieceId === null ? fresh.shift() ?? target.mark : target.mark,
+    }));
+    const words = made.map((one) => one.mark).join(", ");
+    await saying.say({
+      path: `mould-sets/${set.id}/pressings/`,
+      fields: pressingFields({ castingId: casting.id, mouldPartIds, slabBlockId: block, role: set.makes.role, designId: set.makes.design_id }, made),
+      basedOn: readiness.journal_seq,
+      verb: "pressed",
+      about: { set_id: set.id, role: set.makes.role, piece_ids: made.map((one) => one.pieceId).join(" "), marks: words },
+      words: `${set.label}: pressed ${words}`,
+      creates: made.flatMap((one) => (one.isNew ? [one.pieceId, one.partId] : [one.partId])),
+    }, `Pressed ${words}`);
+    setCount(1);
+    setFor(undefined);
+    typeMark("");
+    setBounced(null);
+  };
+  const press = (): void => {
+    // What was pressed on this screen is known to it; what was pressed before it was opened, to the outbox.
+    const bounce = saying.said?.words.replace(/^Pressed /, "") ?? bounceOf(acts, set.id, Date.now())?.about["marks"];
+    if (bounce !== undefined) setBounced(bounce);
+    else void send();
+  };
+  const togglePart = (id: string): void => {
+    const next = new Set(leftOut);
+    if (!next.delete(id)) next.add(id);
+    leaveOut(next);
+  };
+  return {
+    blocks, blockId: block, chooseBlock, partIds: new Set(mouldPartIds), togglePart, count, setCount, waiting, forId, chooseFor: setFor,
+    targets, wantsMark, typedMark, typeMark, bounced, saying, press,
+    another: () => { void send(); },
+    notAnother: () => { setBounced(null); },
+  };
+}
