@@ -132,14 +132,18 @@ export interface ClashAct {
   detail: string;
 }
 
-export interface ClashAnswer extends Snapshot {
+export interface ClashRow {
   id: string;
   kind: string;
   state: "open" | "answered" | "gone";
   subject: { kind: string; id: string; mark: string; noun: string };
   opened_at: string;
   stands_meanwhile: { stage: string; state: string; words: string; place: PlaceRef | null };
+  holds: string[];
+  asked: PersonRef[];
   acts: ClashAct[];
   choices: { choice: "first" | "second" | "both"; consequence: string }[];
   may_answer: boolean;
 }
+
+export interface ClashAnswer extends Snapshot, ClashRow {}

@@ -1,16 +1,19 @@
+/** What the studio did not take: the verdict names the thing, then why, what was asked as typed, where it is now, what to do. */
 import { dayAndClock } from "../../domain/clock";
+import { upperFirst } from "../../domain/format";
+import type { KeptAct } from "../../offline/kept-act";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
-import { Block, Fact } from "../../ui/seam";
+import { Fact, Mark } from "../../ui/seam";
+import { Standing } from "../../ui/standing";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { markOf, PieceNow } from "./not-taken-facts";
 import { useNotTaken } from "./use-not-taken";
 
 export function NotTakenScreen() {
   const { first, count, isOutOfOrder, askAgain, letGo } = useNotTaken();
-  const zone = useZone();
-  const now = useNow();
   if (!first) {
     return (
       <Screen title="Not taken" tray={<Tray><MainAct href="/bench">To the bench</MainAct></Tray>}>
@@ -22,15 +25,30 @@ export function NotTakenScreen() {
     <Tray isStack>
       <MainAct onPress={askAgain}>{isOutOfOrder ? "It did happen" : "Ask again"}</MainAct>
       <Act onPress={letGo}>Let it go</Act>
-      <Act href="/bench">Later</Act>
+      <Act href={first.about["piece_id"] ? `/pieces/${first.about["piece_id"]}` : "/bench"}>{first.about["piece_id"] ? "Open it" : "Later"}</Act>
     </Tray>
   );
   return (
     <Screen title="Not taken" when={`1 of ${String(count)}`} tray={tray}>
-      <Block name={first.problem?.title ?? "Not taken"} />
-      <Fact label="the studio" natch="refused" value={first.problem?.detail || "It gave no reason."} />
-      {first.problem?.errors.map((error) => <Fact key={error.pointer} label={error.pointer.replace(/^#\//, "")} value={error.detail} />)}
-      <Fact label="you asked" value={first.words} note={`${dayAndClock(new Date(first.made_at), now, zone)} · kept as typed`} />
+      <Parked key={first.id} act={first} />
     </Screen>
+  );
+}
+
+function Parked({ act }: { act: KeptAct }) {
+  const zone = useZone();
+  const now = useNow();
+  const { mark, asked } = markOf(act);
+  const { problem } = act;
+  const at = problem?.facts["settled_at"] ?? problem?.facts["at"];
+  const by = problem?.facts["by"] ?? problem?.facts["ask"];
+  return (
+    <>
+      <Standing drawing={mark && <Mark mark={mark} />} natch="refused" verdict={problem?.title ?? "Not taken"} evidence={problem?.detail || "It gave no reason."} />
+      {typeof by === "string" && <Fact label="by" value={by} note={typeof at === "string" ? dayAndClock(new Date(at), now, zone) : undefined} />}
+      {problem?.errors.map((error) => <Fact key={error.pointer} label={error.pointer.replace(/^#\//, "").replaceAll("_", " ")} natch="refused" value={error.detail} />)}
+      <Fact label="you asked" value={upperFirst(asked)} note={`${dayAndClock(new Date(act.made_at), now, zone)} · kept as typed`} />
+      {act.about["piece_id"] && <PieceNow pieceId={act.about["piece_id"]} now={now} zone={zone} />}
+    </>
   );
 }
