@@ -9,7 +9,7 @@ export function cacheKey(deviceId: string, memberId: string): string {
 }
 
 /** Reads come in bursts; one write a second keeps up with them. [ms] */
-const WRITE_EVERY_MS = 1_000;
+export const WRITE_EVERY_MS = 1_000;
 
 export function cachePersister(db: IDBDatabase, key: string): Persister {
   let newest: PersistedClient | null = null;

@@ -1,6 +1,7 @@
 /** The read cache: TanStack's, kept on the phone, told what the outbox has done. */
 import { QueryCache, QueryClient } from "@tanstack/preact-query";
 import { ProblemError, isRecord } from "../api/problem";
+import { WRITE_EVERY_MS } from "../offline/cache";
 import type { Outbox } from "../offline/outbox";
 
 /** Raise it when the shape of any answer changes, so that no phone draws an old shape with new code. */
@@ -42,7 +43,10 @@ function seqOf(data: unknown): number | null {
 /** Rows heard longer ago are shown with their age, and no longer have acts laid over them. */
 const OVERLAID_FOR_MS = 2 * DAY_MS;
 
-/** Ask again after every drain, and forget heard acts once all that is read shows them. Returns how to stop. */
+/** What was read is on the phone a second later; an act is forgotten only when a page opened anew would show it too. */
+export const FORGET_AFTER_MS = 3 * WRITE_EVERY_MS;
+
+/** Ask again after every drain, and forget heard acts once all that is kept shows them. Returns how to stop. */
 export function followOutbox(reading: QueryClient, outbox: Outbox, slug: string): () => void {
   let wasSending = false;
   const stopOutbox = outbox.subscribe(() => {
@@ -51,14 +55,19 @@ export function followOutbox(reading: QueryClient, outbox: Outbox, slug: string)
     wasSending = isSending;
   });
   const cache = reading.getQueryCache();
+  let forgetting: ReturnType<typeof setTimeout> | undefined;
   const stopCache = cache.subscribe((event) => {
     if (event.type !== "updated" || event.action.type !== "success") return;
     const since = Date.now() - OVERLAID_FOR_MS;
     const recent = cache.findAll({ queryKey: [slug] }).filter((query) => query.state.dataUpdatedAt >= since);
     const seqs = recent.map((query) => seqOf(query.state.data)).filter((seq) => seq !== null);
-    if (seqs.length > 0) void outbox.forgetHeard(slug, Math.min(...seqs), new Date(since));
+    if (seqs.length === 0) return;
+    const shown = Math.min(...seqs);
+    clearTimeout(forgetting);
+    forgetting = setTimeout(() => void outbox.forgetHeard(slug, shown, new Date(since)), FORGET_AFTER_MS);
   });
   return () => {
+    clearTimeout(forgetting);
     stopOutbox();
     stopCache();
   };

@@ -1,0 +1,27 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { bench } from "../offline/outbox-bench";
+import { createReading, followOutbox, FORGET_AFTER_MS } from "./reading";
+
+describe("followOutbox", () => {
+  beforeEach(() => {
+    vi.useFakeTimers();
+  });
+  afterEach(() => {
+    vi.useRealTimers();
+  });
+
+  it("forgets heard acts only when what shows them has had time to be kept", async () => {
+    const { outbox } = await bench();
+    const forgotten: number[] = [];
+    const watched = { ...outbox, forgetHeard: (_slug: string, seq: number) => Promise.resolve(void forgotten.push(seq)) };
+    const reading = createReading(() => undefined);
+    const stop = followOutbox(reading, watched, "yard");
+
+    await reading.fetchQuery({ queryKey: ["yard", "bench/"], queryFn: () => Promise.resolve({ journal_seq: 7 }) });
+    expect(forgotten).toEqual([]);
+    vi.advanceTimersByTime(FORGET_AFTER_MS);
+
+    expect(forgotten).toEqual([7]);
+    stop();
+  });
+});
