@@ -1,17 +1,22 @@
+import "fake-indexeddb/auto";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import type { Outbox } from "../offline/outbox";
 import { bench } from "../offline/outbox-bench";
 import { createReading, followOutbox, FORGET_AFTER_MS } from "./reading";
 
 describe("followOutbox", () => {
+  let outbox: Outbox;
+  beforeEach(async () => {
+    ({ outbox } = await bench());
+  });
   beforeEach(() => {
-    vi.useFakeTimers();
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
   });
   afterEach(() => {
     vi.useRealTimers();
   });
 
   it("forgets heard acts only when what shows them has had time to be kept", async () => {
-    const { outbox } = await bench();
     const forgotten: number[] = [];
     const watched = { ...outbox, forgetHeard: (_slug: string, seq: number) => Promise.resolve(void forgotten.push(seq)) };
     const reading = createReading(() => undefined);
