@@ -5,6 +5,7 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import { SessionContext } from "../features/common/session";
 import type { Session } from "../features/common/session";
 import { cacheKey, cachePersister } from "../offline/cache";
+import { writeHolder } from "../offline/holder";
 import type { Holder } from "../offline/holder";
 import type { Phone } from "../offline/phone";
 import { createReading, followOutbox, isWorthKeeping, KEPT_FOR_MS, SHAPES_VERSION } from "./reading";
@@ -44,6 +45,11 @@ export function App({ phone }: { phone: Phone }) {
     places: PLACES,
     isSignedOut,
     enter: async (slug) => { setHolder(await enter(phone, holder.me, slug)); },
+    renew: (me) => {
+      const known = { ...holder, me };
+      setHolder(known);
+      void writeHolder(phone.db, known);
+    },
     signOut: async () => { await signOut(phone, holder); setHolder(null); },
   };
   return (

@@ -21,6 +21,8 @@ export interface Session {
   isSignedOut: boolean;
   /** Work in another of one's studios. */
   enter: (slug: string) => Promise<void>;
+  /** The studio told anew who this is, after a change. */
+  renew: (me: Me) => void;
   signOut: () => Promise<void>;
 }
 

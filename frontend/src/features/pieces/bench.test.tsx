@@ -35,7 +35,7 @@ async function drawn(): Promise<{ root: HTMLElement; bodies: () => Record<string
   const root = document.body.appendChild(document.createElement("div"));
   const session = {
     phone: { db, outbox, tellHolder: () => undefined }, me, membership, deviceId: "d", places: [{ word: "Bench", href: "/bench" }], isSignedOut: false,
-    enter: () => Promise.resolve(), signOut: () => Promise.resolve(),
+    enter: () => Promise.resolve(), signOut: () => Promise.resolve(), renew: () => undefined,
   };
   render(
     <LocationProvider>
