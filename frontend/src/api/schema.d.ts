@@ -755,7 +755,8 @@ export interface paths {
         delete?: never;
         options?: never;
         head?: never;
-        patch?: never;
+        /** @description Change what a piece is meant for; only an owner lifts "display only". */
+        patch: operations["pieces_change"];
         trace?: never;
     };
     "/api/v1/studios/{slug}/pieces/{piece_id}/checks/": {
@@ -3460,6 +3461,34 @@ export interface components {
             sent_at?: string;
             weekly?: components["schemas"]["HoursFieldsRequest"][];
         };
+        /** @description What a piece is meant for. */
+        PatchedPieceChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @enum {string}
+             */
+            use?: "food" | "display";
+        };
         /** @description What is to change; what is left out stays. */
         PatchedPlaceChangeInRequest: {
             /** Format: uuid */
@@ -3611,6 +3640,13 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["PieceBriefOut"][];
+        };
+        /** @description What every answer to an act says. */
+        PieceChangedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            piece: components["schemas"]["PieceWholeOut"];
         };
         PieceNamedOut: {
             design_name: string;
@@ -7164,6 +7200,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PieceOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    pieces_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedPieceChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceChangedOut"];
                 };
             };
             /** @description What went wrong. */
