@@ -3,27 +3,18 @@
 from __future__ import annotations
 
 import re
-from typing import Any
 
 from playwright.sync_api import Page, expect
 
 from tests.journeys.conftest import Phone
+from tests.journeys.phones import heard
 from tests.services.processes import until
-
-STUDIO = "/api/v1/studios/sallowbeck-yard"
 
 
 def look_now(page: Page) -> list[str]:
     """Return the marks of the first block, in order."""
     rows = page.get_by_role("region", name="Look now").get_by_role("listitem")
     return [re.split(r"\s", text.strip())[0] for text in rows.all_inner_texts()]
-
-
-def heard(page: Page, path: str) -> Any:
-    """Ask the server, as this phone's person."""
-    answer = page.request.get(f"{STUDIO}/{path}")
-    assert answer.ok, answer.text()
-    return answer.json()
 
 
 def verbs(page: Page, mark: str) -> list[str]:
