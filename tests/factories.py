@@ -122,7 +122,7 @@ def place(studio: Studio, name: str | None = None, kind: str = "room", **fields:
 
 def clay_body(studio: Studio, code: str | None = None, **fields: Any) -> ClayBody:
     code = code or f"B{next(_numbers)}"
-    given = {"name": "cream, base", "drying_body": "stoneware", **fields}
+    given = {"name": "cream, base", "drying_body": "smooth_stoneware", **fields}
     return ClayBody.objects.create(studio=studio, code=code, **given)
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from datetime import date, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from typing import Final
 from zoneinfo import ZoneInfo
 
@@ -30,7 +30,7 @@ class Clock:
     def shift(self) -> timedelta:
         if self.now is None:
             return timedelta(0)
-        minutes = round((self.now - _parsed(CLOCK)).total_seconds() / 60.0)
+        minutes = round((self.now.astimezone(UTC) - _parsed(CLOCK)).total_seconds() / 60.0)
         return timedelta(minutes=minutes)
 
     def at(self, wall: str) -> datetime:
@@ -43,7 +43,8 @@ class Clock:
 
 
 def _parsed(wall: str) -> datetime:
-    return datetime.fromisoformat(wall).replace(tzinfo=ZoneInfo(ZONE))
+    # In UTC, as a sum in London's own time follows its clocks and loses or gains an hour.
+    return datetime.fromisoformat(wall).replace(tzinfo=ZoneInfo(ZONE)).astimezone(UTC)
 
 
 Telling = Callable[[], object]

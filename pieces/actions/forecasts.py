@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from typing import Any, Final
 from uuid import UUID
 
@@ -52,22 +52,28 @@ class _Question:
     def state(self) -> Ensemble | None:
         """The stored state, where the schedule and the air up to it are still what they were."""
         kept = self.kept
-        if kept is None or kept.states is None or kept.advanced_to is None:
-            return None
-        earliest = self.sky.earliest_heard_after(kept.computed_at)
-        if earliest is not None and earliest < kept.advanced_to:
+        if kept is None or kept.states is None or not self.is_past_air_kept:
             return None
         try:
             return Ensemble.from_bytes(self.problem, bytes(kept.states))
         except ValueError:
             return None
 
+    @property
+    def is_past_air_kept(self) -> bool:
+        """Whether the air up to the stored state is the one it was reckoned with."""
+        kept = self.kept
+        if kept is None or kept.advanced_to is None:
+            return False
+        return kept.air_key == self.sky.digest(kept.advanced_to)
+
 
 def refresh(*, studio: Studio, at: datetime, piece_id: UUID | None = None) -> int:
     """Reckon the forecasts that are out of date, all in one call; return how many.
 
-    Out of date is a part without a forecast, one whose story changed, and one whose room has new
-    readings when the last reckoning is half an hour old.
+    Out of date is a part without a forecast, one whose own story or past air changed, one that
+    stands in other air, and one whose room has a new reading when the last reckoning is half an
+    hour old.
     """
     parts = drying.wet_parts(studio, piece_id=piece_id)
     _forget_dry(studio, parts, piece_id)
@@ -102,11 +108,12 @@ def _is_stale(question: _Question, at: datetime) -> bool:
     kept = question.kept
     if kept is None or kept.computed_at is None or kept.key != question.problem.key():
         return True
+    if not question.is_past_air_kept or kept.inputs["air"] != list(question.sky.sources):
+        return True
     if at - kept.computed_at < REFRESH_EVERY:
         return False
-    heard = question.sky.heard_at
     is_old = at - kept.computed_at > timedelta(hours=6)
-    return is_old or (heard is not None and heard > kept.computed_at)
+    return is_old or kept.inputs["last_reading_at"] != _last_reading(question.sky)
 
 
 def _known_until_s(question: _Question, now_s: float) -> float:
@@ -131,6 +138,7 @@ def _keep(
     past = _past(drawn, known, place)
     begin_s, end_s = float(state.advanced_to_s), _worth_drawing_s(windows, float(track.at_s[-1]))
     line = curve(after, track, np.linspace(begin_s, end_s, POINTS_AHEAD))
+    advanced_to = datetime.fromtimestamp(state.advanced_to_s, tz=UTC)
     Forecast.objects.update_or_create(
         part_id=question.part.part_id,
         defaults={
@@ -139,7 +147,8 @@ def _keep(
             "key": question.problem.key(),
             "draws": state.draws,
             "states": state.to_bytes(),
-            "advanced_to": datetime.fromtimestamp(state.advanced_to_s, tz=at.tzinfo),
+            "advanced_to": advanced_to,
+            "air_key": question.sky.digest(advanced_to),
             "windows": windows,
             "curve": {"past": past, "ahead": _points(line)},
             "inputs": _inputs(question),
@@ -200,9 +209,13 @@ def _inputs(question: _Question) -> dict[str, Any]:
         "mould_free_water_fraction": plaster.free_water_fraction if plaster else None,
         "air": list(sky.sources),
         "readings": sky.readings,
-        "last_reading_at": sky.last_taken_at.isoformat() if sky.last_taken_at else None,
+        "last_reading_at": _last_reading(sky),
         "assumed": [*question.part.assumed, *sky.assumed],
     }
+
+
+def _last_reading(sky: air.Sky) -> str | None:
+    return sky.last_taken_at.astimezone(UTC).isoformat() if sky.last_taken_at else None
 
 
 def _forget_dry(studio: Studio, parts: Sequence[WetPart], piece_id: UUID | None) -> None:

@@ -7,13 +7,14 @@ from uuid import UUID, uuid5
 from django.db import transaction
 
 from moulds.actions import pressings
+from moulds.actions.folds import refold_after
 from moulds.models import Casting, DesignPart, MouldPart, Pressing
 from pieces.models import Move, Part, PartEvent, Piece
 from pieces.models.facts import PieceFact
 from studio.actions import journal
 from studio.actions.journal import Subject
 from studio.domain.refusals import Conflict, Unworkable
-from studio.models import Act, Place, SlabBlock
+from studio.models import Act, JournalEntry, Place, SlabBlock
 
 from . import planning, stories
 from .rows import about_parts
@@ -87,6 +88,8 @@ def press(
         rows += [_move(act, piece, stands_at) for piece in fresh]
     if rows:
         stories.append(act=act, rows=rows, verb="pressed", facts={}, entry=entry)
+    if act.corrects is not None:
+        refold_after(act=act, entry=JournalEntry.objects.get(pk=act.corrects))
     for part in made:
         part.refresh_from_db(fields=("state", "pressed_at", "out_at"))
     warnings += [Warned(caution.code, caution.detail) for caution in recorded.cautions]

@@ -13,7 +13,7 @@ from pieces.models.facts import PieceFact
 from pieces.queries import story as queries
 from studio.actions import journal
 from studio.actions.journal import Subject
-from studio.models import Act, JournalEntry
+from studio.models import Act, JournalEntry, JournalSubject
 
 from . import order
 
@@ -75,7 +75,16 @@ def append(
         model.objects.bulk_create(row for row in rows if type(row) is model)
     folded = {piece.pk: tellings[piece.pk].story(*new.get(piece.pk, ())) for piece in pieces}
     _write(pieces, folded, at=act.written_at)
+    if act.corrects is not None:
+        elsewhere = pieces_told_of(act.corrects) - {piece.pk for piece in pieces}
+        refold(Piece.objects.filter(pk__in=elsewhere), at=act.written_at)
     return folded
+
+
+def pieces_told_of(entry_id: UUID) -> set[UUID]:
+    """Return the pieces that an act told of."""
+    subjects = JournalSubject.objects.filter(entry=entry_id, kind="piece")
+    return set(subjects.values_list("subject_id", flat=True))
 
 
 @transaction.atomic

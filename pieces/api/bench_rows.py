@@ -6,7 +6,7 @@ import math
 from datetime import UTC, datetime
 from typing import Any
 
-from moulds.domain.ordinals import ordinal
+from moulds.domain.words import ordinal
 from pieces.domain.drying import Quantiles, Stage, Window
 from pieces.domain.stages import words
 from pieces.models import Part, Piece

@@ -15,7 +15,7 @@ from pieces.models import (
     StageEvent,
     TouchCheck,
 )
-from studio.api.envelopes import ActIn
+from studio.api.envelopes import ActIn, ChangeIn
 from studio.api.fields import QuantityField
 from studio.api.related import RowField
 from studio.models import ClayBody, Member, Place, SlabBlock
@@ -61,6 +61,12 @@ class PlanIn(ActIn):
         default=None,
         help_text="The line of the order they are for; it also says the use, left out here.",
     )
+
+
+class PieceChangeIn(ChangeIn):
+    """What a piece is meant for."""
+
+    use = serializers.ChoiceField(Piece.Use.choices)
 
 
 class PressedPieceIn(Shape):

@@ -4,12 +4,13 @@ from collections.abc import Mapping
 from typing import Any
 from uuid import UUID
 
+from django.db import transaction
 from django.utils import timezone
 from drf_spectacular.utils import extend_schema
 from rest_framework.request import Request
 from rest_framework.response import Response
 
-from pieces.actions import matches, planning, stages
+from pieces.actions import matches, planning, stages, uses
 from pieces.actions.shapes import PieceGiven
 from pieces.domain import cautions, next_steps
 from pieces.domain import stages as job
@@ -29,8 +30,8 @@ from studio.queries import journal
 
 from .base import PLAN, PieceView
 from .commission_shown import shown_partners, shown_promise
-from .given import PieceFilterIn, PlanIn
-from .shapes import PieceBriefOut, PieceOut, PlannedOut, TellingOut
+from .given import PieceChangeIn, PieceFilterIn, PlanIn
+from .shapes import PieceBriefOut, PieceChangedOut, PieceOut, PlannedOut, TellingOut
 from .shown import (
     shown_briefs,
     shown_spot,
@@ -96,7 +97,7 @@ class PieceList(PieceView):
 
 
 class PieceOne(PieceView):
-    needs = {"GET": P.SEE_STUDIO}
+    needs = {"GET": P.SEE_STUDIO, "PATCH": PLAN}
 
     @extend_schema(operation_id="pieces_one", responses=PieceOut)
     def get(self, request: Request, piece_id: UUID) -> Response:
@@ -122,8 +123,26 @@ class PieceOne(PieceView):
                 "firings": _firings(story),
                 "story": [shown_told(told) for told in newest],
                 "history_count": acts.count(),
-            }
+            },
+            headers={"ETag": _tag(piece)},
         )
+
+    @extend_schema(operation_id="pieces_change", request=PieceChangeIn, responses=PieceChangedOut)
+    @transaction.atomic
+    def patch(self, request: Request, piece_id: UUID) -> Response:
+        """Change what a piece is meant for; only an owner lifts "display only"."""
+
+        def work(given: Given, act: Act) -> Mapping[str, object]:
+            piece = self.piece(piece_id)
+            self.may(PLAN, piece)
+            self.check_match(journal.revision_of(piece.pk, "piece"), self.briefs([piece])[0])
+            may_lift = P.LIFT_DISPLAY_ONLY in self.grants
+            uses.change(act=act, piece=piece, use=given["use"], may_lift=may_lift)
+            return {"piece": shown_whole(self.piece(piece_id), self.member)}
+
+        answer = self.once(PieceChangeIn, work, status=200)
+        answer["ETag"] = _tag(self.piece(piece_id))
+        return answer
 
     def _way(self, piece: Piece, story: Story, recipe: Recipe) -> dict[str, Any]:
         spot = Spot(piece.stage, piece.state)
@@ -173,6 +192,10 @@ class PieceHistory(PieceView):
         page = keyset(history.acts_of(piece), request, fields=("-happened_at", "-seq"))
         rows = [shown_told(told) for told in history.told(piece, page.rows)]
         return Response({"results": rows, "next": page.next})
+
+
+def _tag(piece: Piece) -> str:
+    return f'"{journal.revision_of(piece.pk, "piece")}"'
 
 
 def _firings(story: Story) -> dict[str, int]:

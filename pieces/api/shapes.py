@@ -136,6 +136,10 @@ class PieceOut(Shape):
     history_count = serializers.IntegerField()
 
 
+class PieceChangedOut(ActOut):
+    piece = PieceWholeOut()
+
+
 class PlannedOut(ActOut):
     pieces = PieceBriefOut(many=True)
     warnings = WordOut(many=True)

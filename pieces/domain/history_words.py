@@ -100,6 +100,8 @@ def _plain(verb: str, facts: Facts, name: Name) -> str:
             said = f"weighed {facts.get('mass_g', 0):g} g"
         case "made_part":
             said = f"{facts.get('role')} {facts.get('method')}"
+        case "changed_piece":
+            said = "for display only" if facts.get("use") == "display" else "meant for food"
         case "settled_clash":
             said = SETTLED.get(str(facts.get("choice")), "two stories settled")
         case "matched" | "parted":

@@ -10,6 +10,7 @@ from .pieces import Part, Piece
 class Forecast(StudioOwned):
     """What the drying model says of one part; refreshed by sweeps, read by the bench.
 
+    `key` tells the part's own story from others, `air_key` the air up to `advanced_to`;
     `known_since` is when the part's present story was first reckoned: nobody is reminded of what
     was past by then.
     """
@@ -20,6 +21,7 @@ class Forecast(StudioOwned):
     draws = models.PositiveSmallIntegerField()
     states = models.BinaryField(null=True)
     advanced_to = models.DateTimeField(null=True)
+    air_key = models.CharField(max_length=64, default="")
     windows = models.JSONField(default=dict)
     curve = models.JSONField(default=dict)
     inputs = models.JSONField(default=dict)

@@ -1,13 +1,17 @@
 """Writing the journal: the one place where an act becomes a numbered, chained entry."""
 
 from collections.abc import Iterable, Mapping
+from typing import Final
 from uuid import UUID
 
-from studio.domain.refusals import Conflict, Missing, Unworkable
+from studio.domain.refusals import Conflict, Missing, NotAllowed, Unworkable
 from studio.models import Act, JournalEntry, JournalHead, JournalSubject, Note
+from studio.permissions import Role
 from studio.queries.chain import chained, plain, sha256, to_ms
 
 Subject = tuple[str, UUID]
+
+TOOK_BACK: Final = "took_back"
 
 
 class CorrectsNothing(Missing):
@@ -25,17 +29,27 @@ class CannotTakeBack(Unworkable):
     title = "A correction cannot be taken back; make the act again."
 
 
+class CorrectsAnother(Unworkable):
+    code = "corrects-another"
+    title = "A correction tells the same kind of thing as the act it corrects."
+
+
+class NotYoursToCorrect(NotAllowed):
+    code = "not-yours-to-correct"
+    title = "Only who told it, or an owner, can correct it."
+
+
 def write(
     *, act: Act, verb: str, subjects: Iterable[Subject], facts: Mapping[str, object] | None = None
 ) -> JournalEntry:
     """Append the act to the journal of its studio, inside the caller's transaction.
 
-    Raises `CorrectsNothing`, `AlreadyCorrected` and `CannotTakeBack` when the act it names cannot
-    be corrected.
+    Raises `CorrectsNothing`, `AlreadyCorrected`, `CannotTakeBack`, `CorrectsAnother` and
+    `NotYoursToCorrect` when the act it names cannot be corrected by this one.
     """
     head = JournalHead.objects.select_for_update().get(studio=act.studio)
     if act.corrects is not None:
-        _check_correctable(act, act.corrects)
+        _check_correctable(act, act.corrects, verb)
     body = {
         "id": str(act.id),
         "seq": head.seq + 1,
@@ -81,17 +95,27 @@ def write(
     return entry
 
 
-def _check_correctable(act: Act, corrects: UUID) -> None:
+def _check_correctable(act: Act, corrects: UUID, verb: str) -> None:
     named = JournalEntry.objects.filter(studio=act.studio, pk=corrects).first()
     if named is None:
         raise CorrectsNothing(f"No act {corrects} in this studio.", corrects=str(corrects))
-    if named.verb == "took_back":
+    if named.verb == TOOK_BACK:
         raise CannotTakeBack("That act itself took something back.", corrects=str(corrects))
     earlier = JournalEntry.objects.filter(studio=act.studio, corrects=corrects).first()
     if earlier is not None:
         raise AlreadyCorrected(
             f"{earlier.member.first_name} corrected it already.", by=str(earlier.pk)
         )
+    if verb != TOOK_BACK:
+        _check_replaceable(act, named, verb)
+
+
+def _check_replaceable(act: Act, named: JournalEntry, verb: str) -> None:
+    """Let an act stand for another only where the same action folds what both told of anew."""
+    if named.verb != verb:
+        raise CorrectsAnother(f"{verb} cannot stand for {named.verb}; take that back instead.")
+    if named.member_id != act.member.pk and Role.OWNER not in act.member.roles:
+        raise NotYoursToCorrect(f"{named.member.first_name} told it; ask them, or the owner.")
 
 
 def _pairs(rows: object) -> list[tuple[str, str]]:

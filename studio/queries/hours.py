@@ -3,18 +3,20 @@
 from datetime import datetime, time
 from zoneinfo import ZoneInfo
 
-from studio.models import OpeningHours, Studio, StudioSettings
+from studio.models import ClosedDay, OpeningHours, Studio, StudioSettings
 
 
 def closing_at(studio: Studio, at: datetime) -> datetime:
     """Return when the last person is expected to leave on the local day of `at`.
 
-    That is the end of the opening hours, or where none are set for the day the start of the quiet
-    hours; once that is past, the end of the day.
+    That is the end of the opening hours, or on closed days and where none are set the start of the
+    quiet hours; once that is past, the end of the day.
     """
     zone = ZoneInfo(studio.zone)
     local = at.astimezone(zone)
-    opening = OpeningHours.objects.of(studio).filter(weekday=local.weekday()).first()
+    opening = None
+    if not ClosedDay.objects.of(studio).filter(date=local.date()).exists():
+        opening = OpeningHours.objects.of(studio).filter(weekday=local.weekday()).first()
     settings = StudioSettings.objects.get(studio=studio)
     closes = opening.closes if opening is not None else settings.quiet_from
     closing = datetime.combine(local.date(), closes, tzinfo=zone)

@@ -12,11 +12,14 @@ from django.db.migrations.loader import MigrationLoader
 from tests.contracts.append_only import locked_models
 
 APPS = ("studio", "moulds", "pieces", "firings")
-MIGRATIONS = [
-    migration
-    for (app, _), migration in MigrationLoader(None).disk_migrations.items()
-    if app in APPS
-]
+MIGRATIONS = sorted(
+    (
+        migration
+        for (app, _), migration in MigrationLoader(None).disk_migrations.items()
+        if app in APPS
+    ),
+    key=str,
+)
 
 
 class TestMigrations:

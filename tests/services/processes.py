@@ -1,6 +1,7 @@
 """Waiting for other processes, and asking whether they live."""
 
 import os
+import subprocess
 import sys
 import time
 from collections.abc import Callable
@@ -26,3 +27,11 @@ def is_alive(process_id: int) -> bool:
         return status.read_text().rpartition(")")[2].split()[0] != "Z"
     except FileNotFoundError:
         return sys.platform != "linux"
+
+
+def children_of(parent: int) -> dict[int, str]:
+    listed = subprocess.run(
+        ["ps", "-A", "-ww", "-o", "pid=,ppid=,args="], capture_output=True, text=True, check=True
+    )
+    rows = (line.split(None, 2) for line in listed.stdout.splitlines())
+    return {int(row[0]): row[2] for row in rows if len(row) == 3 and int(row[1]) == parent}

@@ -436,6 +436,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/outlook/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Say how likely enough is there in time, how many more to press, and by when. */
+        get: operations["commissions_outlook"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/commissions/{commission_id}/promises/": {
         parameters: {
             query?: never;
@@ -1317,7 +1334,8 @@ export interface paths {
         delete?: never;
         options?: never;
         head?: never;
-        patch?: never;
+        /** @description Change what a piece is meant for; only an owner lifts "display only". */
+        patch: operations["pieces_change"];
         trace?: never;
     };
     "/api/v1/studios/{slug}/pieces/{piece_id}/checks/": {
@@ -2719,6 +2737,12 @@ export interface components {
             at: string;
             words: string;
         };
+        ClosedDayFields: {
+            /** Format: date */
+            date: string;
+            /** @default  */
+            why: string;
+        };
         ClosedDayFieldsRequest: {
             /** Format: date */
             date: string;
@@ -3018,7 +3042,7 @@ export interface components {
             at: string;
             cautions: components["schemas"]["WordOut"][];
             journal_seq: number;
-            opening: components["schemas"]["OpeningOut"] | null;
+            opening: components["schemas"]["KilnOpeningOut"] | null;
         };
         CornerOut: {
             /** Format: double */
@@ -3752,6 +3776,14 @@ export interface components {
             id: string;
             initials: string;
         };
+        HoursFields: {
+            /** Format: time */
+            closes: string;
+            /** Format: time */
+            opens: string;
+            /** @description Monday is 0. */
+            weekday: number;
+        };
         HoursFieldsRequest: {
             /** Format: time */
             closes: string;
@@ -4095,6 +4127,38 @@ export interface components {
             /** Format: uuid */
             place_id: string;
         };
+        /** @description When a kiln may likely be opened; only a measured temperature opens it. */
+        KilnOpeningOut: {
+            /** Format: double */
+            air_c: number;
+            /**
+             * @description * `readings` - readings
+             *     * `known` - known
+             *     * `guess` - guess
+             * @enum {string}
+             */
+            basis: "readings" | "known" | "guess";
+            /** Format: date-time */
+            early: string | null;
+            /** Format: double */
+            k_per_h: number | null;
+            /** Format: date-time */
+            last_at: string | null;
+            /** Format: double */
+            last_c: number | null;
+            /** Format: date-time */
+            late: string | null;
+            /** Format: date-time */
+            likely: string | null;
+            /** Format: double */
+            limit_c: number;
+            /**
+             * Format: date-time
+             * @description When somebody is in first, once it is likely cool enough.
+             */
+            staffed_at: string | null;
+            words: string;
+        };
         /** @description A kiln, and what it is doing now. */
         KilnOut: {
             /**
@@ -4138,7 +4202,7 @@ export interface components {
             name: string;
             next_loads: components["schemas"]["ComingOut"][];
             number: string;
-            opening: components["schemas"]["OpeningOut"] | null;
+            opening: components["schemas"]["KilnOpeningOut"] | null;
             out_of_use_reason: string;
             /** Format: date-time */
             out_of_use_since: string | null;
@@ -4248,6 +4312,13 @@ export interface components {
             reading_c: number;
             /** Format: date-time */
             taken_at: string;
+        };
+        LatestPressOut: {
+            /** Format: double */
+            confidence: number;
+            /** Format: date */
+            date: string;
+            words: string;
         };
         LikelyOwnerOut: {
             member: components["schemas"]["PersonNamedOut"];
@@ -4554,7 +4625,7 @@ export interface components {
             next_load: components["schemas"]["LoadNamedOut"] | null;
             nexts: string[];
             number: string;
-            opening: components["schemas"]["OpeningOut"] | null;
+            opening: components["schemas"]["KilnOpeningOut"] | null;
             outcome: string;
             pieces: number;
             placements: components["schemas"]["PlacementOut"][];
@@ -4837,6 +4908,12 @@ export interface components {
             device: components["schemas"]["SharedPhoneOut"] | null;
             memberships: components["schemas"]["MembershipOut"][];
             username: string | null;
+        };
+        /** @description How many more to press so that enough survive in nine cases of ten. */
+        MorePressOut: {
+            by_role: components["schemas"]["RoleCountOut"][];
+            more: number | null;
+            words: string;
         };
         /** @description Whose air the forecast used. */
         MouldAirOut: {
@@ -5210,37 +5287,12 @@ export interface components {
             journal_seq: number;
             opening: components["schemas"]["OpeningOut"];
         };
-        /** @description When a kiln may likely be opened; only a measured temperature opens it. */
         OpeningOut: {
-            /** Format: double */
-            air_c: number;
-            /**
-             * @description * `readings` - readings
-             *     * `known` - known
-             *     * `guess` - guess
-             * @enum {string}
-             */
-            basis: "readings" | "known" | "guess";
-            /** Format: date-time */
-            early: string | null;
-            /** Format: double */
-            k_per_h: number | null;
-            /** Format: date-time */
-            last_at: string | null;
-            /** Format: double */
-            last_c: number | null;
-            /** Format: date-time */
-            late: string | null;
-            /** Format: date-time */
-            likely: string | null;
-            /** Format: double */
-            limit_c: number;
-            /**
-             * Format: date-time
-             * @description When somebody is in first, once it is likely cool enough.
-             */
-            staffed_at: string | null;
-            words: string;
+            closed_days: components["schemas"]["ClosedDayFields"][];
+            revision: number;
+            weekly: components["schemas"]["HoursFields"][];
+            /** @description The hours are on this zone's clocks. */
+            zone: string;
         };
         /** @description Sets, but what ends in `pieces`. Finished sets are among those alive, delivered ones too. */
         OrderCountsOut: {
@@ -5410,6 +5462,58 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["OrderToldOut"][];
+        };
+        OutlookLineOut: {
+            /**
+             * Format: double
+             * @description Only from 20 own outcomes on; before, there are words.
+             */
+            chance: number | null;
+            chance_words: string;
+            is_all_there: boolean;
+            latest_press: components["schemas"]["LatestPressOut"][];
+            /** Format: date */
+            likely_from: string | null;
+            /** Format: date */
+            likely_until: string | null;
+            /** Format: uuid */
+            line_id: string;
+            press: components["schemas"]["MorePressOut"];
+            risks: components["schemas"]["RiskOut"][];
+            /** @description Sets wanted and not finished yet. */
+            still_needed: number;
+            wanted_sets: number;
+            what: string;
+        };
+        OutlookOut: {
+            /** Format: date-time */
+            at: string;
+            /**
+             * @description * `guess` - guess
+             *     * `outcomes` - outcomes
+             * @enum {string}
+             */
+            basis: "guess" | "outcomes";
+            basis_words: string;
+            cautions: components["schemas"]["RiskOut"][];
+            /** Format: double */
+            chance: number | null;
+            /** Format: uuid */
+            commission_id: string;
+            is_at_risk: boolean;
+            journal_seq: number;
+            /** Format: date */
+            likely_from: string | null;
+            /** Format: date */
+            likely_until: string | null;
+            lines: components["schemas"]["OutlookLineOut"][];
+            /** @description Own pieces whose fate is known. */
+            outcomes: number;
+            /** Format: date */
+            promised_date: string | null;
+            sources: string[];
+            steps: components["schemas"]["StepFigureOut"][];
+            words: string;
         };
         /** @description The answer to an act about one piece: the piece as it is now, and what to mind. */
         PartActOut: {
@@ -5993,6 +6097,34 @@ export interface components {
             wanted_sets?: number;
             what?: string;
         };
+        /** @description What a piece is meant for. */
+        PatchedPieceChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @enum {string}
+             */
+            use?: "food" | "display";
+        };
         /** @description What is to change; what is left out stays. */
         PatchedPlaceChangeInRequest: {
             /** Format: uuid */
@@ -6206,6 +6338,13 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["PieceBriefOut"][];
+        };
+        /** @description What every answer to an act says. */
+        PieceChangedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            piece: components["schemas"]["PieceWholeOut"];
         };
         /** @description Where something stands: level 1 is the lowest shelf, x and y from its middle. */
         PieceForLoadInRequest: {
@@ -7335,6 +7474,14 @@ export interface components {
             loads: components["schemas"]["LoadBriefOut"][];
             pieces: components["schemas"]["PieceBriefOut"][];
         };
+        RiskOut: {
+            code: string;
+            words: string;
+        };
+        RoleCountOut: {
+            count: number;
+            role: string;
+        };
         RoomLeftOut: {
             words: string;
         };
@@ -7772,6 +7919,22 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["StateSaidOut"][];
+        };
+        /** @description What one step costs: the share that survives it, and its days. */
+        StepFigureOut: {
+            entered: number;
+            /** Format: double */
+            least_days: number;
+            /** @description Of the studio's own pieces. */
+            lost: number;
+            /** Format: double */
+            most_days: number;
+            step: string;
+            /** Format: double */
+            survival_fraction: number;
+            /** Format: double */
+            usual_days: number;
+            words: string;
         };
         StopChoiceOut: {
             /**
@@ -9421,6 +9584,37 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["OrderLineActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    commissions_outlook: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OutlookOut"];
                 };
             };
             /** @description What went wrong. */
@@ -12110,6 +12304,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PieceOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    pieces_change: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedPieceChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PieceChangedOut"];
                 };
             };
             /** @description What went wrong. */

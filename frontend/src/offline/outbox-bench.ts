@@ -7,7 +7,8 @@ import type { NewAct, Outbox } from "./outbox";
 import { actStore } from "./store";
 import type { ActStore } from "./store";
 
-export type Reply = (act: KeptAct) => Partial<Answer> | null;
+type Answered = Partial<Answer> | null;
+export type Reply = (act: KeptAct) => Answered | Promise<Answered>;
 
 export interface Bench {
   outbox: Outbox;
@@ -28,10 +29,10 @@ export async function bench(store?: ActStore): Promise<Bench> {
   const [sent, waits, clock, reply]: [string[], number[], { now: number }, { with: Reply }] = [[], [], { now: 1_000_000 }, { with: heard }];
   const outbox = createOutbox({
     store: kept,
-    post: (act) => {
+    post: async (act) => {
       sent.push(act.words);
-      const answer = reply.with(act);
-      return Promise.resolve(answer && { isOurs: true, retryAfter_s: null, status: 0, body: undefined, ...answer });
+      const answer = await reply.with(act);
+      return answer && { isOurs: true, retryAfter_s: null, status: 0, body: undefined, ...answer };
     },
     now: () => clock.now,
     random: () => 1,

@@ -1,5 +1,5 @@
 import { IDBFactory } from "fake-indexeddb";
-import { beforeEach, describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it, vi } from "vitest";
 import { openDb } from "./db";
 import { act, bench, heard, keptBefore, says, states } from "./outbox-bench";
 import { actStore, LEASE_MS } from "./store";
@@ -94,6 +94,20 @@ describe("the lease", () => {
     second.clock.now += LEASE_MS + 1;
     await second.outbox.wake();
     expect(second.sent).toEqual(["a"]);
+  });
+
+  it("is given back when the page closes", async () => {
+    const one = await bench();
+    const other = await bench(one.store);
+    one.reply.with = () => new Promise(() => undefined);
+    await keptBefore(one, act("a"));
+    void one.outbox.signIn("nell");
+    await vi.waitFor(() => { expect(one.sent).toEqual(["a"]); });
+
+    await one.outbox.leave();
+    await other.outbox.signIn("nell");
+
+    expect(other.sent).toEqual(["a"]);
   });
 
   it("is given back when the queue is empty", async () => {

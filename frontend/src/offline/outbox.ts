@@ -49,6 +49,8 @@ export interface Outbox {
   forgetHeard(slug: string, seq: number, madeBefore: Date): Promise<void>;
   /** Read what another tab changed. */
   reload(): Promise<void>;
+  /** The page closes: let the next one send at once. What was on its way is sent again under its own id, which is harmless. */
+  leave(): Promise<void>;
 }
 
 export interface Surroundings {
@@ -236,6 +238,7 @@ export function createOutbox(around: Surroundings): Outbox {
       around.tell();
     },
     reload,
+    leave: () => store.release(holder).catch(() => undefined),
   };
 }
 

@@ -53,6 +53,7 @@ export async function openPhone(): Promise<Phone> {
     };
   }
   addEventListener("online", () => void outbox.wake());
+  addEventListener("pagehide", () => void outbox.leave());
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "visible") void outbox.wake();
   });

@@ -2,7 +2,11 @@
 import { answered, inside } from "./db";
 import type { KeptAct } from "./kept-act";
 
-export const LEASE_MS = 30_000;
+/**
+ * How long a tab that sends keeps the others waiting. [ms] Short, since a page may go without a word; two tabs that
+ * send the same act are no harm, for its id makes it one.
+ */
+export const LEASE_MS = 6_000;
 
 export interface Lease {
   holder: string;

@@ -59,6 +59,29 @@ class TestRetract:
             retractions.retract(act=act(maker[0], corrects=back.id), may_any=False)
 
 
+class TestCorrect:
+    def test_moves_what_was_told_of_the_wrong_piece(self, kit, maker, act):
+        right, wrong = (pressed_tile(kit, maker[0]) for _ in range(2))
+        slip = act(maker[0], NOW - HOUR)
+        moved = parts.record_event(act=slip, part=part_of(wrong, "tile"), kind="demoulded")
+
+        told = act(maker[0], NOW - HOUR, corrects=moved.pk)
+        parts.record_event(act=told, part=part_of(right, "tile"), kind="demoulded")
+
+        assert spot(right) == ("drying", "drying")
+        assert spot(wrong) == ("pressing", "in_mould")
+
+    def test_takes_a_corrected_pressing_off_its_mould(self, kit, maker, act):
+        slip = act(maker[0], NOW - HOUR)
+        press(slip, kit.tile_mould, "tile", given(kit.tile), given(kit.tile))
+
+        told = act(maker[0], NOW - HOUR, corrects=slip.id)
+        press(told, kit.tile_mould, "tile", given(kit.tile))
+
+        assert set(MouldPart.objects.values_list("presses", flat=True)) == {0, 1}
+        assert Piece.objects.filter(is_undone=False).count() == 1
+
+
 def in_doubt(kit, maker, owner, act) -> Clash:
     """Return the clash of the owner's scrapping with the maker's bisque, told without it."""
     piece = pressed_tile(kit, maker, at=NOW - 200 * HOUR)

@@ -155,6 +155,29 @@ class TestPieceOne:
             maker[1].get(f"{S}pieces/{piece.pk}/")
 
 
+class TestChangingThePiece:
+    def change(self, client, piece, use, **headers):
+        path = f"{S}pieces/{piece.pk}/"
+        return client.patch(path, {"use": use}, format="json", headers=headers or None)
+
+    def test_sets_display_only_and_lets_only_an_owner_lift_it(self, kit, maker, owner, helper):
+        piece = pressed_tile(kit, maker[0])
+        assert self.change(helper[1], piece, "display").status_code == 403
+        assert self.change(maker[1], piece, "display").json()["piece"]["use"] == "display"
+
+        refused = self.change(maker[1], piece, "food")
+
+        assert (refused.status_code, refused.json()["type"]) == (403, "/problems/display-only")
+        assert self.change(owner[1], piece, "food").status_code == 200
+
+    def test_gives_way_to_whoever_was_faster(self, kit, maker):
+        piece = pressed_tile(kit, maker[0])
+        tag = maker[1].get(f"{S}pieces/{piece.pk}/")["ETag"]
+        self.change(maker[1], piece, "display", **{"If-Match": tag})
+
+        assert self.change(maker[1], piece, "display", **{"If-Match": tag}).status_code == 412
+
+
 class TestPieceHistory:
     def test_strikes_through_and_keeps(self, kit, maker):
         piece = pressed_tile(kit, maker[0])

@@ -4,7 +4,13 @@ import pytest
 from django.db import connection, transaction
 
 from studio.actions import journal
-from studio.actions.journal import AlreadyCorrected, CannotTakeBack, CorrectsNothing
+from studio.actions.journal import (
+    AlreadyCorrected,
+    CannotTakeBack,
+    CorrectsAnother,
+    CorrectsNothing,
+    NotYoursToCorrect,
+)
 from studio.domain.ids import uuid7
 from studio.models import JournalEntry, JournalSubject, Note
 from studio.queries import chain
@@ -66,6 +72,19 @@ class TestWrite:
 
         with pytest.raises(CannotTakeBack):
             factories.entry(maker[0], corrects=back.pk)
+
+    def test_corrects_the_same_kind_of_act_only(self, studio, maker):
+        wrong = factories.entry(maker[0], verb="weighed")
+
+        with pytest.raises(CorrectsAnother):
+            factories.entry(maker[0], verb="moved", corrects=wrong.pk)
+
+    def test_leaves_what_others_told_to_them_and_the_owner(self, studio, maker, technician, owner):
+        wrong = factories.entry(maker[0], verb="weighed")
+
+        with pytest.raises(NotYoursToCorrect):
+            factories.entry(technician[0], verb="weighed", corrects=wrong.pk)
+        assert factories.entry(owner[0], verb="weighed", corrects=wrong.pk).corrects == wrong.pk
 
     def test_numbers_writers_that_come_at_once_one_after_another(self, unlocked_journal, clock):
         studio = factories.studio("yard")

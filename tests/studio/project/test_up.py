@@ -15,7 +15,7 @@ from studio.project import lan, up
 from studio.project.bootstrap import ROOT
 from studio.project.steps import CannotGoOn
 from tests.services.fixtures import free_port
-from tests.services.processes import is_alive, until
+from tests.services.processes import children_of, is_alive, until
 
 RUN = "import sys; from studio.project import up; up.main(sys.argv[1:])"
 
@@ -68,14 +68,6 @@ def answers(port: int) -> bool:
             return bool(answer.read() == b"up\n")
     except OSError:
         return False
-
-
-def children_of(parent: int) -> dict[int, str]:
-    listed = subprocess.run(
-        ["ps", "-A", "-o", "pid=,ppid=,args="], capture_output=True, text=True, check=True
-    )
-    rows = (line.split(None, 2) for line in listed.stdout.splitlines())
-    return {int(row[0]): row[2] for row in rows if len(row) == 3 and int(row[1]) == parent}
 
 
 class TestUp:

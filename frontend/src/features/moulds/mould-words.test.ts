@@ -49,7 +49,7 @@ describe("castingWords", () => {
 
 describe("blockOptions", () => {
   it("shows the six newest, the newest last, with their dates", () => {
-    const blocks = ["2026-09-22", "2026-10-28", "2026-10-12", null, null, null, null].map((laid_on, place) => ({ id: String(place), label: `BK-${String(place)}`, laid_on, used_up_at: null, cautions: [] }));
+    const blocks = ["2026-09-22", "2026-10-28", "2026-10-12", null, null, null, null].map((laid_on, place) => ({ id: String(place), label: `BK-${String(place)}`, laid_on, used_up_at: null, cautions: [], batches: [], bodies: [] }));
 
     expect(blockOptions(blocks, NOW, LONDON).map((option) => option.value).at(-1)).toBe("1");
     expect(blockOptions(blocks, NOW, LONDON)).toHaveLength(6);

@@ -7,7 +7,7 @@ const JUN = { id: "m1", first_name: "Jun", initials: "JH" };
 const BRAM = { id: "m2", first_name: "Bram", initials: "BT" };
 const scrapped: ClashAct = {
   id: "a1", verb: "scrapped", words: "scrapped: corner crack", detail: "", happened_at: "2026-10-30T16:50:00Z", written_at: "2026-10-30T17:40:00Z",
-  member: JUN, device: "Jun’s phone",
+  member: JUN, device: "Jun’s phone", facts: {},
 };
 const glazed: ClashAct = {
   ...scrapped, id: "a2", verb: "came_to", words: "glazed", detail: "to Rack C3", happened_at: "2026-10-30T17:20:00Z", written_at: "2026-10-31T08:15:00Z",

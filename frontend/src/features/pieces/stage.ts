@@ -8,7 +8,7 @@ const MARKS: Record<string, StageMarkName> = {
   packed: "checked", delivered: "delivered", scrapped: "lost", missing: "lost", let_go: "lost",
 };
 
-export function markOf(state: string, cover: CoverState | ""): StageMarkName {
+export function markOf(state: string, cover: string): StageMarkName {
   if (state === "drying") return cover === "" || cover === "open" ? "open" : "covered";
   return MARKS[state] ?? "model";
 }
