@@ -12,7 +12,7 @@ class Migration(migrations.Migration):
     initial = True
 
     dependencies = [
-        ('pieces', '0005_take_orders_and_found_ware'),
+        ('pieces', '0006_take_orders_and_found_ware'),
         ('studio', '0003_keep_found_ware_for_some_days'),
     ]
 

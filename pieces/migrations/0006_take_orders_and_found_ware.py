@@ -11,7 +11,7 @@ class Migration(migrations.Migration):
 
     dependencies = [
         ('moulds', '0003_lock_parts_of_pressings'),
-        ('pieces', '0004_note_since_when_a_forecast_is_known'),
+        ('pieces', '0005_tell_the_air_of_forecasts'),
         ('studio', '0003_keep_found_ware_for_some_days'),
     ]
 
