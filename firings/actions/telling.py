@@ -1,6 +1,6 @@
 """What people are told of a kiln at once, without waiting for a sweep."""
 
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Final
 
 from firings.models import KilnReading, Load
@@ -11,11 +11,30 @@ from studio.permissions import Role
 from studio.queries import people
 
 OVER_TOP: Final = "kiln_over_top"
+OVER_TOP_FOR: Final = timedelta(hours=2)
+"""A reading older than this is a matter of the log; common sense, no source."""
 
 
 def over_top(load: Load, reading: KilnReading, *, at: datetime) -> None:
-    """Tell whoever watches, the technicians and the owners of a reading over the kiln's top."""
-    about = About(
+    """Tell whoever watches, the technicians and the owners of a reading over the kiln's top.
+
+    Of one written down long afterwards nobody is told.
+    """
+    if at - reading.happened_at > OVER_TOP_FOR:
+        return
+    for person in minders(load):
+        reminders.set_for(
+            studio=load.studio,
+            person=person,
+            about=about_over_top(load, reading),
+            due_at=reading.happened_at,
+            at=at,
+        )
+
+
+def about_over_top(load: Load, reading: KilnReading) -> About:
+    """Return what is said of a reading over the kiln's top."""
+    return About(
         cause=OVER_TOP,
         grade="A",
         kind="load",
@@ -28,14 +47,6 @@ def over_top(load: Load, reading: KilnReading, *, at: datetime) -> None:
         body="Go and look now; switch it off if you are in doubt. Natch is not a safety device.",
         link=f"/loads/{load.pk}",
     )
-    for person in minders(load):
-        reminders.set_for(
-            studio=load.studio,
-            person=person,
-            about=about,
-            due_at=max(reading.happened_at, at),
-            at=at,
-        )
 
 
 def minders(load: Load) -> list[Member]:

@@ -203,6 +203,18 @@ CELERY_BEAT_SCHEDULE: dict[str, dict[str, Any]] = {
         "schedule": 600.0,
         "options": {"expires": 550},
     },
+    # kilns that nobody has read, that should have ended, that may be opened
+    "kilns": {
+        "task": "firings.tasks.tell_minders",
+        "schedule": 60.0,
+        "options": {"expires": 55},
+    },
+    # loads that close, were settled, called off, moved or unloaded
+    "loads": {
+        "task": "firings.tasks.tell_makers_of_loads",
+        "schedule": 60.0,
+        "options": {"expires": 55},
+    },
     # Friday's word to owners of worn or wet moulds
     "moulds": {
         "task": "moulds.tasks.tell_of_moulds",
