@@ -17,7 +17,7 @@ from . import stories
 NOT_HERE: Final = frozenset(
     {"load", "kiln", "programme", "commission", "found", "member", "device"}
 )
-SAID_ANEW: Final = frozenset({"set_use"})
+SAID_ANEW: Final = frozenset({"changed_piece"})
 # That a found thing is mine is nobody's but my own word.
 OWN_WORD: Final = frozenset({"claimed_ware"})
 

@@ -202,10 +202,6 @@ class TestReportIn(ActIn):
     is_lid_tested = serializers.BooleanField(default=False)
 
 
-class UseIn(ActIn):
-    use = serializers.ChoiceField(Use.choices)
-
-
 class MatchIn(ActIn):
     """Two pieces stand together, or not any more."""
 

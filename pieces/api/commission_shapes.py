@@ -182,11 +182,6 @@ class TestReportActOut(ActOut):
     cautions = WordOut(many=True)
 
 
-class PieceUseOut(ActOut):
-    piece = PieceBriefOut()
-    use = serializers.ChoiceField(["food", "display"])
-
-
 class MatchOut(Shape):
     id = serializers.UUIDField()
     kind = serializers.ChoiceField(["matched", "parted"])

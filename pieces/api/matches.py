@@ -1,4 +1,4 @@
-"""Which pieces stand together, which order a piece is promised to, and what it is for."""
+"""Which pieces stand together, and which order a piece is promised to."""
 
 from collections.abc import Mapping
 from typing import Any
@@ -9,18 +9,17 @@ from drf_spectacular.utils import extend_schema
 from rest_framework.request import Request
 from rest_framework.response import Response
 
-from pieces.actions import assigning, matches, uses
+from pieces.actions import assigning, matches
 from pieces.actions.shapes import Warned
-from pieces.models import Commission, Match, Use
+from pieces.models import Commission, Match
 from studio.api.pages import keyset, paged
 from studio.api.views import Given
 from studio.models import Act
-from studio.permissions import NotPermitted, P
+from studio.permissions import P
 
-from .base import ADVANCE
 from .commission_base import PAIR, PLAN_SETS, CommissionView
-from .commission_given import AssignmentIn, MatchFilterIn, MatchIn, UseIn
-from .commission_shapes import AssignedOut, MatchActOut, MatchOut, PieceUseOut
+from .commission_given import AssignmentIn, MatchFilterIn, MatchIn
+from .commission_shapes import AssignedOut, MatchActOut, MatchOut
 from .commission_shown import shown_match
 from .shown import shown_words
 
@@ -86,28 +85,6 @@ class AssignmentList(CommissionView):
             return {"pieces": self.briefs(pieces), "warnings": shown_words(said)}
 
         return self.once(AssignmentIn, work)
-
-
-class PieceUse(CommissionView):
-    needs = {"POST": ADVANCE}
-
-    @extend_schema(request=UseIn, responses={201: PieceUseOut})
-    def post(self, request: Request, piece_id: UUID) -> Response:
-        """Restrict a piece to display; only the owner lifts that again."""
-        piece = self.piece(piece_id)
-
-        def work(given: Given, act: Act) -> Mapping[str, object]:
-            self.may(ADVANCE, piece)
-            is_lifted = piece.use == Use.DISPLAY and given["use"] == Use.FOOD
-            if is_lifted and P.LIFT_DISPLAY_ONLY not in self.grants:
-                raise NotPermitted(
-                    "Only the owner lifts that a piece is for display only.",
-                    needed=str(P.LIFT_DISPLAY_ONLY),
-                )
-            changed = uses.set_use(act=act, piece=piece, use=given["use"])
-            return {"piece": self.briefs([changed])[0], "use": changed.use}
-
-        return self.once(UseIn, work)
 
 
 def _matches() -> Any:

@@ -40,7 +40,6 @@ urlpatterns: list[URLPattern] = [
     path(f"{STUDIO}clashes/", together.ClashList.as_view()),
     path(CLASH, together.ClashOne.as_view()),
     path(f"{CLASH}answers/", together.ClashAnswerList.as_view()),
-    path(f"{PIECE}uses/", matches.PieceUse.as_view()),
     path(f"{STUDIO}commissions/", commissions.CommissionList.as_view()),
     path(COMMISSION, commissions.CommissionOne.as_view()),
     path(f"{COMMISSION}history/", commissions.CommissionHistory.as_view()),

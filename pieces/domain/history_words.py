@@ -110,8 +110,6 @@ def _plain(verb: str, facts: Facts, name: Name) -> str:
         case "assigned":
             to_order = any(move.get("line") for move in facts.get("moves", ()))
             said = "promised to an order" if to_order else "taken out of its order"
-        case "set_use":
-            said = "for display only" if facts.get("use") == "display" else "for food"
         case "found_ware":
             said = "found without a name"
         case "returned_ware":

@@ -100,11 +100,6 @@ def tell_assigned(move: Facts, commission: str) -> str:
     return "left for another order" if line is not None else "taken out of this order"
 
 
-def tell_use(facts: Facts) -> str:
-    """Return what a piece was said to be for."""
-    return USES.get(str(facts.get("use")), "use changed")
-
-
 def _promised(was: str | None, now: str | None) -> str:
     if now is None:
         return f"no day promised any more; it was {_day(was)}" if was else "no day promised"

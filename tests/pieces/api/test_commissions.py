@@ -1,6 +1,7 @@
 from datetime import date
 
 import pytest
+from rest_framework.test import APIClient
 
 from pieces.actions import commissions
 from pieces.models import Commission, Piece
@@ -123,6 +124,22 @@ class TestContact:
             "technician": False,
         }
         assert SECRET not in maker[1].get(f"{S}commissions/").content.decode()
+
+    def test_is_for_nobody_on_a_shared_phone_or_by_a_script(self, owner):
+        order = take(owner[0])
+        shed = {"name": "shed phone", "is_shared": True}
+        key = factories.sent(owner[1], f"{S}devices/", shed).json()["key"]
+        phone, script = APIClient(), APIClient()
+        phone.credentials(HTTP_AUTHORIZATION=f"Device {key}", HTTP_X_NATCH_MEMBER=str(owner[0].pk))
+        meter = {"name": "meter", "grants": ["see_studio"]}
+        token = factories.sent(owner[1], f"{S}tokens/", meter).json()["key"]
+        script.credentials(HTTP_AUTHORIZATION=f"Token {token}")
+
+        answers = [client.get(f"{S}commissions/{order.pk}/") for client in (phone, script)]
+
+        assert [answer.status_code for answer in answers] == [200, 200]
+        assert not [answer for answer in answers if SECRET in answer.content.decode()]
+        assert phone.patch(f"{S}commissions/{order.pk}/", {}, format="json").status_code == 403
 
     def test_is_not_there_for_strangers(self, maker, stranger):
         order = take(maker[0])

@@ -1,5 +1,5 @@
 from pieces.domain.history_words import tell
-from pieces.domain.order_history import kind_of, tell_assigned, tell_order, tell_use
+from pieces.domain.order_history import kind_of, tell_assigned, tell_order
 
 HERE, THERE = "here", "there"
 
@@ -96,5 +96,6 @@ class TestTell:
             "matched, seat gap 0.4 mm"
         )
         assert tell("parted", {"seat_gap_mm": None}, piece="L09", name=str) == "parted"
-        assert tell("set_use", {"use": "display"}, piece="S02", name=str) == "for display only"
-        assert tell_use({"use": "food"}) == "for food"
+        assert (
+            tell("changed_piece", {"use": "display"}, piece="S02", name=str) == "for display only"
+        )
