@@ -1,7 +1,6 @@
 /** The delivery drawing: the days on which the order is likely ready, against the day that was promised. */
 import type { OrderWhole, OutlookAnswer } from "../../api/shapes-orders";
 import { date } from "../../domain/clock";
-import { count } from "../../domain/format";
 import { useZone } from "../common/session";
 import { useBox } from "../common/use-box";
 import { drawDelivery } from "./delivery-geometry";
@@ -14,7 +13,7 @@ export function deliveryOf(order: OrderWhole, outlook: OutlookAnswer | null): De
   return {
     promised: order.promised_date,
     likelyFrom: outlook ? outlook.likely_from : order.likely_from,
-    likelyMiddle: outlook?.likely_middle ?? null,
+    likelyMiddle: null,
     likelyUntil: outlook ? outlook.likely_until : order.likely_until,
   };
 }
@@ -76,7 +75,6 @@ function Picture({ picture }: { picture: DeliveryPicture }) {
 function Figures({ delivery, outlook, now }: { delivery: Delivery; outlook: OutlookAnswer | null; now: Date }) {
   const zone = useZone();
   const middle = noonOf(delivery.likelyMiddle, zone);
-  const rests = outlook?.basis === "outcomes" ? `from ${count(outlook.outcomes, "outcome", "outcomes")} of your own` : "a guess: under 20 outcomes of your own";
   return (
     <details class={css.details}>
       <summary>as figures</summary>
@@ -85,7 +83,7 @@ function Figures({ delivery, outlook, now }: { delivery: Delivery; outlook: Outl
           <tr><th scope="row">promised</th><td>{promisedWords(delivery.promised, { now, zone })}</td></tr>
           <tr><th scope="row">likely, 4 in 5</th><td>{likelyWords(delivery.likelyFrom, delivery.likelyUntil, zone) ?? "not reckoned yet"}</td></tr>
           {middle && <tr><th scope="row">middle guess</th><td>{date(middle, now, zone)}</td></tr>}
-          <tr><th scope="row">rests on</th><td>{rests}</td></tr>
+          {outlook && <tr><th scope="row">rests on</th><td>{outlook.basis_words}</td></tr>}
           {outlook?.lines.flatMap((line) => line.latest_press.map((press) => (
             <tr key={`${line.line_id}${String(press.confidence)}`}><th scope="row">{line.what}: last day to press</th><td>{press.words}</td></tr>
           )))}

@@ -40,8 +40,8 @@ export function orderAnswer(): OrderAnswer {
 
 export function outlookLine(): Outlook {
   return {
-    line_id: "l1", what: "sauce boats", wanted_sets: 2, still_needed: 2, chance_words: "likely", chance: null,
-    press: { more: 0, by_role: [], words: "" }, latest_press: [], likely_from: "2026-12-04", likely_until: "2026-12-12", risks: [], basis: "guess",
+    line_id: "l1", what: "sauce boats", wanted_sets: 2, still_needed: 2, is_all_there: false, chance_words: "likely enough by 18 Dec 2026", chance: null,
+    press: { more: 0, by_role: [], words: "" }, latest_press: [], likely_from: "2026-12-04", likely_until: "2026-12-12", risks: [],
   };
 }
 

@@ -13,7 +13,7 @@ describe("a line of an order", () => {
   });
 
   it("gives the chance in words and calls it a guess while there are too few outcomes", () => {
-    expect(lineOne(line, outlookLine(), 6).evidence).toBe("1 lost · two good: likely (guess)");
+    expect(lineOne(line, outlookLine(), 6).evidence).toBe("1 lost · likely enough by 18 Dec 2026 (guess)");
   });
 
   it("gives odds, never a percentage, once the studio has twenty outcomes of its own", () => {

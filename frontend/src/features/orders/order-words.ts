@@ -85,15 +85,11 @@ export function lineOne(line: OrderLine, outlook: Outlook | null, outcomes: numb
   };
 }
 
-/** `two good: likely (guess)`; odds only after twenty of the studio's own outcomes. */
+/** `likely enough by 18 Dec 2026 (guess)`; odds only after twenty of the studio's own outcomes. */
 export function chanceWords(outlook: Outlook, outcomes: number): string | null {
-  if (outlook.still_needed === 0) return null;
-  const said = outlook.chance === null ? guessed(outlook.chance_words) : chance(outlook.chance, outcomes);
-  return said ? `${numberWord(outlook.wanted_sets)} good: ${said}` : null;
-}
-
-function guessed(words: string): string {
-  return words === "" || words.includes("guess") ? words : `${words} (guess)`;
+  if (outlook.is_all_there || outlook.chance_words === "") return null;
+  if (outlook.chance === null) return `${outlook.chance_words} (guess)`;
+  return `${numberWord(outlook.wanted_sets)} good: ${chance(outlook.chance, outcomes)}`;
 }
 
 export function outlookOf(answer: OutlookAnswer | null, lineId: string): Outlook | null {

@@ -1,5 +1,6 @@
 /** The story of an order: newest first, in weeks, each line with the marks it is about. */
-import type { OrderTold, Pages, ToldKind } from "../../api/shapes-orders";
+import type { Page } from "../../api/pages";
+import type { OrderTold, ToldKind } from "../../api/shapes-orders";
 import { clock, twoTimes, wallTime } from "../../domain/clock";
 import { joinFacts, upperFirst } from "../../domain/format";
 import { mondayOf } from "./time-marks";
@@ -113,7 +114,7 @@ export function pathUnder(studio: string, address: string): string {
   return at < 0 ? address : address.slice(at + studio.length);
 }
 
-export function rowsOf(pages: readonly Pages<OrderTold>[]): OrderTold[] {
+export function rowsOf(pages: readonly Page<OrderTold>[]): OrderTold[] {
   const seen = new Set<string>();
   return pages.flatMap((page) => page.results).filter((row) => !seen.has(row.id) && seen.add(row.id));
 }

@@ -1,0 +1,141 @@
+/** What is asked in place of an order: another day, a piece put in, two stood together, more planned, handed over, ended. */
+import { useState } from "preact/hooks";
+import { Act, Choice, Count, Field, MainAct } from "../../ui/act";
+import { Tray } from "../../ui/frame";
+import { Screen } from "../common/screen";
+import { close, plan, promise } from "./order-acts";
+import type { Closing } from "./order-acts";
+import { isGivable, linesToMatch } from "./order-sheet-parts";
+import { AssignSheet, GiveSheet, MatchSheet } from "./order-piece-sheets";
+import { promisedWords } from "./order-words";
+import type { Around } from "./order-words";
+import css from "./order.module.css";
+import type { Order, OrderSheet } from "./use-order";
+
+const HOME = "/orders";
+
+export interface SheetProps {
+  order: Order;
+  around: Around;
+}
+
+const TITLES: Record<Exclude<OrderSheet, "none">, string> = {
+  change: "something else", promise: "another day", assign: "put a piece in", match: "stand together", plan: "plan more", give: "hand over", end: "close or cancel",
+};
+
+export function OrderSheetScreen({ order, around }: SheetProps) {
+  const { sheet } = order;
+  if (sheet === "none") return null;
+  const tray = <Tray><Act onPress={() => { order.open("none"); }}>Not now</Act></Tray>;
+  return (
+    <Screen title={order.view.answer.commission.number} when={TITLES[sheet]} within={HOME} isSeam={false} tray={tray}>
+      <Sheet order={order} around={around} />
+    </Screen>
+  );
+}
+
+function Sheet({ order, around }: SheetProps) {
+  switch (order.sheet) {
+    case "promise":
+      return <PromiseSheet order={order} around={around} />;
+    case "assign":
+      return <AssignSheet order={order} />;
+    case "match":
+      return <MatchSheet order={order} />;
+    case "plan":
+      return <PlanSheet order={order} />;
+    case "give":
+      return <GiveSheet order={order} />;
+    case "end":
+      return <EndSheet order={order} />;
+    default:
+      return <ChangeSheet order={order} />;
+  }
+}
+
+function ChangeSheet({ order }: { order: Order }) {
+  const { answer } = order.view;
+  const { may, state } = answer.commission;
+  const isOpen = state === "open";
+  const open = (sheet: OrderSheet) => (): void => { order.open(sheet); };
+  const hasLines = answer.lines.length > 0;
+  const hasGivable = answer.lines.some((line) => line.pieces.some(isGivable));
+  return (
+    <>
+      <div class={css.stack}>
+        <Act isDisabled={!may.change || !isOpen} onPress={open("promise")}>Promise another day…</Act>
+        <Act isDisabled={!may.plan || !hasLines} onPress={open("assign")}>Put a piece in…</Act>
+        {linesToMatch(answer).length > 0 && <Act isDisabled={!may.plan} onPress={open("match")}>Stand two together…</Act>}
+        <Act isDisabled={!may.plan || !isOpen || !hasLines} onPress={open("plan")}>Plan more…</Act>
+        <Act isDisabled={!may.change || !hasGivable} onPress={open("give")}>Hand over…</Act>
+      </div>
+      {!hasGivable && isOpen && <p>Nothing is finished yet, so nothing can be handed over.</p>}
+      <div class={css.far}><Act isDisabled={!may.change} onPress={open("end")}>{isOpen ? "Close or cancel…" : "Open it again…"}</Act></div>
+    </>
+  );
+}
+
+function PromiseSheet({ order, around }: SheetProps) {
+  const { commission } = order.view.answer;
+  const { act, wrong, wrongAt } = order.refused.promised;
+  const typed = act?.body["promised_date"];
+  const [day, type] = useState(typeof typed === "string" ? typed : commission.promised_date ?? "");
+  const [reason, say] = useState("");
+  const isDay = /^\d{4}-\d{2}-\d{2}$/.test(day);
+  const words = isDay ? promisedWords(day, around) : "…";
+  const isSame = day === commission.promised_date;
+  const isPast = isDay && day < around.now.toISOString().slice(0, 10);
+  return (
+    <form class={css.stack} onSubmit={(event) => { event.preventDefault(); if (isDay && !isSame) order.keep(promise(commission.id, day, words, reason)); }}>
+      <p>Promised now: {promisedWords(commission.promised_date, around)}. The day it was stays in the story.</p>
+      <Field label="Promised day" type="date" name="promised_date" value={day} onType={type} wrong={wrongAt("#/promised_date") ?? wrong} />
+      {isPast && <p>That day has gone by.</p>}
+      <Field label="Why, for those who read the story" name="reason" value={reason} onType={say} wrong={wrongAt("#/reason")} />
+      <MainAct type="submit" isDisabled={!isDay || isSame}>Promise {words}</MainAct>
+      {commission.promised_date !== null && (
+        <div class={css.far}><Act onPress={() => { order.keep(promise(commission.id, null, "", reason)); }}>Promise no day</Act></div>
+      )}
+    </form>
+  );
+}
+
+function PlanSheet({ order }: { order: Order }) {
+  const { commission, lines } = order.view.answer;
+  const [lineId, choose] = useState(lines[0]?.id ?? "");
+  const [sets, count] = useState(1);
+  const line = lines.find((one) => one.id === lineId);
+  const need = order.outlook?.lines.find((one) => one.line_id === lineId)?.press.words ?? "";
+  if (!line) return null;
+  return (
+    <div class={css.stack}>
+      {lines.length > 1 && <Choice legend="Of which line" name="line" options={lines.map((one) => ({ value: one.id, words: one.what }))} chosen={lineId} onChoose={choose} />}
+      {need !== "" && <p>{need}</p>}
+      <Count label={`Sets of ${line.what}`} figure={sets} least={1} most={60} onCount={count} />
+      {line.recipe.length === 0 && <p>This line says nothing of what a set is made of, so nothing can be planned for it from here.</p>}
+      <MainAct isDisabled={line.recipe.length === 0} onPress={() => { order.keep(plan(commission.id, line, sets)); }}>Plan {sets} more</MainAct>
+    </div>
+  );
+}
+
+const ENDINGS = [{ value: "closed", words: "Close it" }, { value: "cancelled", words: "Cancel it" }] as const;
+
+/** The second step of an end; nothing here is the main act. */
+function EndSheet({ order }: { order: Order }) {
+  const { commission, lines } = order.view.answer;
+  const isOpen = commission.state === "open";
+  const [kind, choose] = useState<Closing>(isOpen ? "closed" : "reopened");
+  const [reason, say] = useState("");
+  const left = lines.flatMap((line) => line.pieces).filter((piece) => piece.stage !== "lost" && piece.stage !== "delivered").length;
+  const words = { closed: "Close", cancelled: "Cancel", reopened: "Open again:" }[kind];
+  return (
+    <>
+      {isOpen && <Choice legend={commission.number} name="end" options={ENDINGS} chosen={kind === "cancelled" ? "cancelled" : "closed"} onChoose={choose} />}
+      {isOpen && left > 0 && <p>{left} of its pieces are still here. They stay in this order until they are put in another.</p>}
+      <Field label={kind === "cancelled" ? "Why" : "Why, if there is something to say"} name="reason" value={reason} onType={say} />
+      <div class={css.far}>
+        <Act isDisabled={kind === "cancelled" && reason.trim() === ""} onPress={() => { order.keep(close(commission.id, kind, reason)); }}>{words} {commission.number}</Act>
+        {kind === "cancelled" && reason.trim() === "" && <p>Say why first; the client may ask in a year.</p>}
+      </div>
+    </>
+  );
+}

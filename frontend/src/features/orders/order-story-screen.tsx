@@ -1,0 +1,47 @@
+/** The story of an order on a phone: its own screen. On a desk it stands beside the facts. */
+import type { OrderAnswer } from "../../api/shapes-orders";
+import { Act, MainAct } from "../../ui/act";
+import { Tray } from "../../ui/frame";
+import { Failed, Waiting } from "../common/failed";
+import { Screen } from "../common/screen";
+import { useZone } from "../common/session";
+import { useNow } from "../common/use-now";
+import { OrderStory } from "./order-story";
+import { WideOrder } from "./order-wide";
+import { useOrder, useOrderScreen } from "./use-order";
+import { useIsWide } from "./use-wide";
+import { OrderSheetScreen } from "./order-sheets";
+
+const HOME = "/orders";
+
+export function OrderStoryScreen({ id = "" }: { id?: string }) {
+  const screen = useOrderScreen(id);
+  switch (screen.state) {
+    case "loading":
+      return <Waiting title="Story" within={HOME} isSlow={screen.isSlow} />;
+    case "failed":
+      return <Failed title="Story" within={HOME} failure={screen.failure} again={screen.again} />;
+    case "ready":
+      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
+  }
+}
+
+function Ready({ snapshot, heardAt }: { snapshot: OrderAnswer; heardAt: Date | null }) {
+  const around = { now: useNow(), zone: useZone() };
+  const order = useOrder(snapshot);
+  const isWide = useIsWide();
+  const { commission } = snapshot;
+  if (order.sheet !== "none") return <OrderSheetScreen order={order} around={around} />;
+  if (isWide) return <WideOrder order={order} heardAt={heardAt} around={around} />;
+  const tray = (
+    <Tray>
+      <MainAct href={`/orders/${commission.id}`} wide={`Open ${commission.number}`}>Order</MainAct>
+      {commission.may.change && <Act onPress={() => { order.open("change"); }}>Change…</Act>}
+    </Tray>
+  );
+  return (
+    <Screen title={`${commission.number} story`} when={commission.client_name} within={HOME} heardAt={heardAt} tray={tray}>
+      <OrderStory orderId={commission.id} kept={order.view.kept} around={around} />
+    </Screen>
+  );
+}

@@ -1,0 +1,43 @@
+/** What the order is for, what laboratories wrote, and how to reach the client where that is told. A record, not a judgement. */
+import type { OrderAnswer, TestReport } from "../../api/shapes-orders";
+import { date } from "../../domain/clock";
+import { joinFacts } from "../../domain/format";
+import { Block, Fact } from "../../ui/seam";
+import { noonOf, USES } from "./order-words";
+import type { Around } from "./order-words";
+
+const UNITS: Record<string, string> = { mg_per_l: "mg/l", mg_per_dm2: "mg/dm²" };
+
+export function UseBlock({ answer: { commission, reports }, around }: { answer: OrderAnswer; around: Around }) {
+  const use = USES[commission.use];
+  const wants = commission.use === "food" && reports.length === 0;
+  return (
+    <Block name="Use">
+      <li><Fact label="for" value={use.words} note={use.note} /></li>
+      {wants && <li><Fact label="report" natch="next" value="No test report yet" note="nothing is said of food use until a laboratory wrote one" /></li>}
+      {reports.map((report) => <li key={report.id}><Report report={report} around={around} /></li>)}
+    </Block>
+  );
+}
+
+function Report({ report, around: { now, zone } }: { report: TestReport; around: Around }) {
+  const unit = UNITS[report.unit] ?? report.unit;
+  const on = noonOf(report.reported_on, zone);
+  const figure = (value: number, isBelow: boolean): string => `${isBelow ? "under " : ""}${String(value)} ${unit}`;
+  return (
+    <Fact
+      label="report" value={`Lead ${figure(report.lead_value, report.lead_is_below)}, cadmium ${figure(report.cadmium_value, report.cadmium_is_below)}`}
+      note={joinFacts(report.laboratory, on && date(on, now, zone), report.piece ? report.piece.mark : report.glaze)}
+    />
+  );
+}
+
+export function ClientBlock({ answer: { commission }, around: { now, zone } }: { answer: OrderAnswer; around: Around }) {
+  return (
+    <Block name="Order">
+      <li><Fact label="client" value={commission.client_name} note={commission.client_contact === "" ? "no way to reach noted" : commission.client_contact} /></li>
+      <li><Fact label="what" value={commission.what} /></li>
+      <li><Fact label="maker" value={commission.maker.first_name} note={`taken ${date(new Date(commission.taken_at), now, zone)}`} /></li>
+    </Block>
+  );
+}

@@ -1,0 +1,88 @@
+/** One order: how it stands against its promise, where its pieces are, what stands together, what it is for. */
+import type { OrderAnswer } from "../../api/shapes-orders";
+import { Act, MainAct } from "../../ui/act";
+import { Tray } from "../../ui/frame";
+import { Failed, Waiting } from "../common/failed";
+import { SaidLine } from "../common/said-line";
+import { Screen } from "../common/screen";
+import { useZone } from "../common/session";
+import { useNow } from "../common/use-now";
+import { DeliveryDrawing } from "./delivery";
+import { LifeLine } from "./life-line";
+import { Cautions, Lines, Promise } from "./order-head";
+import { LineBlock } from "./order-lines";
+import { OrderSheetScreen } from "./order-sheets";
+import { Together } from "./order-together";
+import { ClientBlock, UseBlock } from "./order-use";
+import { WideOrder } from "./order-wide";
+import { outlookOf, promisedWords } from "./order-words";
+import type { Around } from "./order-words";
+import css from "./order.module.css";
+import { isGivable } from "./order-sheet-parts";
+import { useOrder, useOrderScreen } from "./use-order";
+import type { Order } from "./use-order";
+import { useIsWide } from "./use-wide";
+
+export const HOME = "/orders";
+
+export function OrderScreen({ id = "" }: { id?: string }) {
+  const screen = useOrderScreen(id);
+  switch (screen.state) {
+    case "loading":
+      return <Waiting title="Order" within={HOME} isSlow={screen.isSlow} />;
+    case "failed":
+      return <Failed title="Order" within={HOME} failure={screen.failure} again={screen.again} />;
+    case "ready":
+      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
+  }
+}
+
+function Ready({ snapshot, heardAt }: { snapshot: OrderAnswer; heardAt: Date | null }) {
+  const around = { now: useNow(), zone: useZone() };
+  const order = useOrder(snapshot);
+  const isWide = useIsWide();
+  if (order.sheet !== "none") return <OrderSheetScreen order={order} around={around} />;
+  return isWide ? <WideOrder order={order} heardAt={heardAt} around={around} /> : <PhoneOrder order={order} heardAt={heardAt} around={around} />;
+}
+
+function PhoneOrder({ order, heardAt, around }: { order: Order; heardAt: Date | null; around: Around }) {
+  const { view: { answer }, outlook, lives, saying } = order;
+  const { commission, lines } = answer;
+  const what = lines.map((line) => line.what).join(", ");
+  return (
+    <Screen title={commission.number} when={commission.client_name} within={HOME} heardAt={heardAt} tray={<OrderTray order={order} />}>
+      <SaidLine mark={commission.number} saying={saying} />
+      <Lines answer={answer} outlook={outlook} around={around} />
+      <Promise answer={answer} outlook={outlook} around={around} />
+      <Cautions answer={answer} />
+      {commission.state === "open" && (
+        <section aria-label="Delivery">
+          <div class={css.head}><h2>Delivery</h2><span>{commission.promised_date ? `promised ${promisedWords(commission.promised_date, around)}` : ""}</span></div>
+          <DeliveryDrawing order={commission} outlook={outlook} now={around.now} />
+        </section>
+      )}
+      {lives && (
+        <section aria-label="Life line">
+          <div class={css.head}><h2>Life line</h2><span>{what}</span></div>
+          <LifeLine lives={lives.pieces} pieces={lines.flatMap((line) => line.pieces)} now={around.now} />
+        </section>
+      )}
+      {lines.map((line) => <LineBlock key={line.id} line={line} outlook={outlookOf(outlook, line.id)} />)}
+      <Together order={order} />
+      <UseBlock answer={answer} around={around} />
+      <ClientBlock answer={answer} around={around} />
+    </Screen>
+  );
+}
+
+function OrderTray({ order }: { order: Order }) {
+  const { view: { answer: { commission, lines } }, saying } = order;
+  const mayGive = commission.may.change && commission.state === "open" && lines.some((line) => line.pieces.some(isGivable));
+  return (
+    <Tray isDead={saying.isDead}>
+      <MainAct href={`/orders/${commission.id}/story`} wide={`Story of ${commission.number}`}>Story</MainAct>
+      {(commission.may.change || commission.may.plan) && <Act spoken={`${commission.number}: something else`} onPress={() => { order.open("change"); }}>Change…</Act>}
+      {mayGive && <Act spoken={`Hand over ${commission.number}`} onPress={() => { order.open("give"); }}>Hand over…</Act>}
+    </Tray>
+  );
+}

@@ -1,0 +1,25 @@
+/** One of many, where blocks would fill the screen: the phone's own list. */
+import css from "./act.module.css";
+import type { Option } from "./act";
+
+export function Select({ label, name, options, chosen, onChoose, none, wrong }: {
+  label: string;
+  name: string;
+  options: readonly Option<string>[];
+  chosen: string;
+  onChoose: (value: string) => void;
+  /** The words of no choice. */
+  none: string;
+  wrong?: string | null | undefined;
+}) {
+  return (
+    <label class={css.field}>
+      <span class={css.label}>{label}</span>
+      <select name={name} value={chosen} aria-invalid={wrong ? "true" : undefined} onChange={(event) => { onChoose(event.currentTarget.value); }}>
+        <option value="">{none}</option>
+        {options.map((option) => <option key={option.value} value={option.value}>{option.words}</option>)}
+      </select>
+      {wrong && <span class={css.wrong} role="alert">{wrong}</span>}
+    </label>
+  );
+}
