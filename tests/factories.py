@@ -10,6 +10,7 @@ from django.contrib.auth import get_user_model
 from rest_framework.response import Response
 from rest_framework.test import APIClient
 
+from firings.models import Kiln, Load, Placement, Programme
 from moulds.models import Casting, Design, DesignPart, Master, MouldPart, MouldSet
 from pieces.models import Part, Piece
 from studio.actions import devices, journal, studios
@@ -191,3 +192,36 @@ def part(piece: Piece, design_part: DesignPart | None = None, **fields: Any) -> 
     made_as = design_part or piece.design.parts.first() or globals()["design_part"](piece.design)
     given = {"role": made_as.role, **fields}
     return Part.objects.create(studio=piece.studio, piece=piece, design_part=made_as, **given)
+
+
+def kiln(studio: Studio, number: str | None = None, **fields: Any) -> Kiln:
+    """Return a kiln without furniture."""
+    number = number or f"K{next(_numbers)}"
+    given = {"name": "Ox", "kind": "front", "chamber": "rect", "height_mm": 800.0, **fields}
+    given = {"width_mm": 600.0, "depth_mm": 600.0, "top_c": 1280.0, **given}
+    given.setdefault("place", place(studio, f"{number} kiln", "kiln"))
+    return Kiln.objects.create(studio=studio, number=number, **given)
+
+
+def programme(studio: Studio, name: str | None = None, **fields: Any) -> Programme:
+    """Return a programme without segments."""
+    given = {"kind": "bisque", "cone": "04", "top_c": 1060.0, **fields}
+    name = name or f"slow {next(_numbers)}"
+    return Programme.objects.create(studio=studio, name=name, **given)
+
+
+def load(kiln: Kiln, number: str | None = None, **fields: Any) -> Load:
+    """Return an open load of the next day."""
+    starts_at = fields.pop("starts_at", NOW + timedelta(days=1))
+    given = {"kind": "bisque", "cone": "04", "made_at": NOW, **fields}
+    given.setdefault("cutoff_at", starts_at - timedelta(hours=2))
+    number = number or f"F-{next(_numbers)}"
+    return Load.objects.create(
+        studio=kiln.studio, kiln=kiln, number=number, starts_at=starts_at, **given
+    )
+
+
+def placement(load: Load, asked_by: Member, **fields: Any) -> Placement:
+    """Return test bars in a load."""
+    given = {"what": "test bars", "count": 3, "act_id": uuid7(), "placed_at": NOW, **fields}
+    return Placement.objects.create(studio=load.studio, load=load, asked_by=asked_by, **given)

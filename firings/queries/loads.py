@@ -55,7 +55,7 @@ def placements_of(loads: Iterable[Load]) -> dict[UUID, list[Placement]]:
     found: defaultdict[UUID, list[Placement]] = defaultdict(list)
     rows = Placement.objects.filter(load__in=[load.pk for load in loads], removed_at=None)
     rows = rows.select_related("piece__design", "piece__maker", "piece__body", "asked_by")
-    for row in rows.order_by("placed_at", "id"):
+    for row in rows.order_by("placed_at", "piece__mark_key", "id"):
         found[row.load_id].append(row)
     return found
 

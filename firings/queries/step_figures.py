@@ -46,13 +46,13 @@ def known(studio: Studio, *, at: datetime) -> Known:
     """Return what the studio's pieces of the last two years tell. Three queries."""
     since = at - LOOKED_BACK
     begun = _begun(studio, since)
-    reached: dict[UUID, dict[int, datetime]] = defaultdict(dict)
+    reached: dict[UUID, dict[int, list[datetime]]] = defaultdict(lambda: defaultdict(list))
     lost: set[UUID] = set()
     visits = StageEvent.objects.of(studio).filter(piece__in=begun, happened_at__gte=since)
     rows = visits.agreed().order_by("happened_at", "id")
     for piece, state, happened_at in rows.values_list("piece", "state", "happened_at"):
         if state in PASSED:
-            reached[piece].setdefault(PASSED[state], happened_at)
+            reached[piece][PASSED[state]].append(happened_at)
             lost.discard(piece)
         elif state in LOST:
             lost.add(piece)
@@ -82,7 +82,7 @@ def _begun(studio: Studio, since: datetime) -> dict[UUID, datetime]:
 
 
 def _lost_of(
-    reached: Mapping[UUID, Mapping[int, datetime]], lost: Iterable[UUID]
+    reached: Mapping[UUID, Mapping[int, list[datetime]]], lost: Iterable[UUID]
 ) -> dict[str, tuple[int, int]]:
     """Return for each step how many were lost in it, of those whose fate in it is known."""
     gone = set(lost)
@@ -98,15 +98,20 @@ def _lost_of(
 
 
 def _spans(
-    begun: Mapping[UUID, datetime], reached: Mapping[UUID, Mapping[int, datetime]]
+    begun: Mapping[UUID, datetime], reached: Mapping[UUID, Mapping[int, list[datetime]]]
 ) -> dict[str, list[float]]:
-    """Return how long pieces took for each step they are through, the first time. [days]"""
+    """Return how long pieces took for each step they are through. [days]
+
+    Until it was through the first time, from when the step before was last done: what was fired
+    twice waited for its last look from the second firing on.
+    """
     spans: dict[str, list[float]] = defaultdict(list)
     for piece, passed in reached.items():
-        start: datetime | None = begun.get(piece)
+        before = [begun[piece]] if piece in begun else []
         for number, step in enumerate(STEPS, start=1):
-            end = passed.get(number)
-            if start is not None and end is not None and end >= start:
-                spans[step].append((end - start) / timedelta(days=1))
-            start = end
+            done = passed.get(number, [])
+            starts = [at for at in before if done and at <= done[0]]
+            if starts:
+                spans[step].append((done[0] - starts[-1]) / timedelta(days=1))
+            before = done
     return spans

@@ -77,4 +77,4 @@ class TestLockedTable:
 
 
 def test_facts_of_every_app_are_looked_at():
-    assert {model._meta.app_label for model in LOCKED} >= {"studio", "moulds", "pieces"}
+    assert {model._meta.app_label for model in LOCKED} >= {"studio", "moulds", "pieces", "firings"}

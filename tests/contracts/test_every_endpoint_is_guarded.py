@@ -89,7 +89,7 @@ def each(found):
 def test_endpoints_are_found_in_every_app_that_has_some():
     apps = {endpoint.view.__module__.partition(".")[0] for endpoint in EVERY}
 
-    assert apps >= {"studio", "moulds", "pieces"}
+    assert apps >= {"studio", "moulds", "pieces", "firings"}
 
 
 @each(OF_STUDIOS)
@@ -149,6 +149,8 @@ def known(studio, owner):
     mould_set = factories.mould_set(made_as)
     casting = factories.casting(mould_set)
     piece = factories.piece(design, member)
+    kiln = factories.kiln(studio)
+    load = factories.load(kiln)
     rows = {
         "member": member,
         "device": Device.objects.create(
@@ -167,6 +169,10 @@ def known(studio, owner):
         "mould_part": factories.mould_part(casting),
         "piece": piece,
         "part": factories.part(piece, made_as),
+        "kiln": kiln,
+        "programme": factories.programme(studio),
+        "load": load,
+        "placement": factories.placement(load, member),
     }
     return {f"{name}_id": row.pk for name, row in rows.items()}
 
