@@ -33,6 +33,9 @@ CLIENTS: Final = (
 )
 ABOUT_ORDER: Final = frozenset(PROMISES) | frozenset(CLIENTS)
 LOSSES: Final = ("scrapped", "went_missing", "let_go", "part_scrapped", "cracked", "replaced")
+#: A pressing that makes a part anew tells of the one that was lost, too.
+MADE_PARTS: Final = ("pressed", "made_part")
+IN_PLACE_OF: Final = ", in the place of the one before"
 LOST_PARTS: Final = ("cracked", "scrapped", "replaced")
 FIRED_STATES: Final = (
     stages.IN_BISQUE.state,

@@ -127,7 +127,10 @@ class _About:
         broken = PartEvent.objects.filter(
             entry__in=entries, piece__in=ours, kind__in=words.LOST_PARTS
         )
-        self.losses = {*lost, *broken.values_list("entry", flat=True)}
+        said = list(broken.values_list("entry", "piece", "kind"))
+        self.losses = {*lost, *(entry for entry, _, _ in said)}
+        replaced = PartEvent.Kind.REPLACED
+        self.replaced = {(entry, piece) for entry, piece, kind in said if kind == replaced}
         fired = visits.filter(state__in=words.FIRED_STATES)
         self.firings = set(fired.values_list("entry", flat=True))
 
@@ -139,12 +142,17 @@ class _About:
                 for move in entry.facts["moves"]
             }
         else:
-            said = {pk: name.words(entry, pk) for pk in self.subjects[entry.pk]}
+            said = {pk: self._words(entry, pk, name) for pk in self.subjects[entry.pk]}
         found: dict[str, list[tuple[UUID, str]]] = defaultdict(list)
         for pk, mark in self.marks.items():
             if pk in said and not self.had_left(pk, entry):
                 found[said[pk]].append((pk, mark))
         return [Line(text, pieces) for text, pieces in found.items()]
+
+    def _words(self, entry: JournalEntry, piece: UUID, name: Names) -> str:
+        told = name.words(entry, piece)
+        is_new_part = (entry.pk, piece) in self.replaced and entry.verb in words.MADE_PARTS
+        return f"{told}{words.IN_PLACE_OF}" if is_new_part else told
 
     def had_left(self, piece: UUID, entry: JournalEntry) -> bool:
         """Say whether a piece was of this order before, but not any more when that was heard."""
@@ -189,9 +197,8 @@ def _comings(
 def _only(
     entries: "QuerySet[JournalEntry]", commission: Commission, wanted: Filter
 ) -> "QuerySet[JournalEntry]":
-    ours = Piece.objects.filter(
-        Q(line__commission=commission) | Q(assignments__came_from__commission=commission)
-    ).values("pk")
+    left = Assignment.objects.filter(came_from__commission=commission).values("piece")
+    ours = Piece.objects.filter(Q(line__commission=commission) | Q(pk__in=left)).values("pk")
     visits = StageEvent.objects.filter(entry=OuterRef("pk"), piece__in=ours)
     match wanted:
         case "losses":

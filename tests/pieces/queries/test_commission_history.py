@@ -8,6 +8,7 @@ from studio.domain.ids import uuid7
 from studio.domain.text import fused
 from tests import factories
 from tests.factories import NOW
+from tests.pieces.kit import part_of, press, pressed_boat
 from tests.pieces.orders import DAY, SECRET, S, form, jars, lose, piece, put, take
 
 HOUR = timedelta(hours=1)
@@ -93,6 +94,22 @@ class TestHistory:
 
         assert row["is_taken_back"]
         assert row["taken_back_by"]["first_name"] == "Maud"
+
+    def test_tells_that_a_handle_was_swapped(self, kit, maker):
+        order = take(maker[0])
+        boat = pressed_boat(kit, maker[0], at=NOW - 9 * DAY)
+        body = {"piece_ids": [str(boat.pk)], "line_id": str(order.lines.get().pk)}
+        factories.sent(maker[1], f"{S}assignments/", body)
+        act = factories.act(maker[0], NOW - DAY)
+        given_ = PieceGiven(boat.pk, kit.boat)
+        press(act, kit.handle_mould, "handle", given_, replaces=part_of(boat, "handle"))
+
+        (row,) = told(maker[1], order, filter="losses")
+
+        assert row["kind"] == "loss"
+        assert (
+            row["lines"][0]["words"] == "handle pressed in M04 g1, in the place of the one before"
+        )
 
     def test_needs_the_same_queries_however_long(self, maker, django_assert_num_queries):
         order, _ = jars(maker[0], sets=1)
