@@ -26,6 +26,8 @@ PASSED = {
     "packed": 4,
     "delivered": 4,
 }
+#: The states in which a step ends.
+ENDS = {"in_bisque": 1, "bisqued": 2, "glaze_fired": 3, "checked": 4, "packed": 4, "delivered": 4}
 LOST = ("scrapped", "missing")
 
 
@@ -46,22 +48,25 @@ def known(studio: Studio, *, at: datetime) -> Known:
     """Return what the studio's pieces of the last two years tell. Three queries."""
     since = at - LOOKED_BACK
     begun = _begun(studio, since)
-    reached: dict[UUID, dict[int, list[datetime]]] = defaultdict(lambda: defaultdict(list))
+    reached: dict[UUID, int] = defaultdict(int)
+    ends: dict[UUID, dict[int, list[datetime]]] = defaultdict(lambda: defaultdict(list))
     lost: set[UUID] = set()
-    visits = StageEvent.objects.of(studio).filter(piece__in=begun, happened_at__gte=since)
+    visits = StageEvent.objects.of(studio).filter(
+        piece__begun_at__gte=since, piece__is_undone=False
+    )
     rows = visits.agreed().order_by("happened_at", "id")
     for piece, state, happened_at in rows.values_list("piece", "state", "happened_at"):
         if state in PASSED:
-            reached[piece][PASSED[state]].append(happened_at)
+            reached[piece] = max(reached[piece], PASSED[state])
             lost.discard(piece)
+            if state in ENDS:
+                ends[piece][ENDS[state]].append(happened_at)
         elif state in LOST:
             lost.add(piece)
     lost_of = _lost_of(reached, lost)
-    ended = len(lost) + sum(
-        len(STEPS) in passed for pk, passed in reached.items() if pk not in lost
-    )
-    figures = Figures(outlook.survivals(lost_of), outlook.durations(_spans(begun, reached)))
-    return Known(figures, ended, lost_of)
+    through = [pk for pk, done in reached.items() if done == len(STEPS) and pk not in lost]
+    figures = Figures(outlook.survivals(lost_of), outlook.durations(_spans(begun, ends)))
+    return Known(figures, len(lost) + len(through), lost_of)
 
 
 def done_of(piece: Piece) -> int:
@@ -81,14 +86,12 @@ def _begun(studio: Studio, since: datetime) -> dict[UUID, datetime]:
     return begun
 
 
-def _lost_of(
-    reached: Mapping[UUID, Mapping[int, list[datetime]]], lost: Iterable[UUID]
-) -> dict[str, tuple[int, int]]:
+def _lost_of(reached: Mapping[UUID, int], lost: Iterable[UUID]) -> dict[str, tuple[int, int]]:
     """Return for each step how many were lost in it, of those whose fate in it is known."""
     gone = set(lost)
     counted = {step: [0, 0] for step in STEPS}
     for piece in {*reached, *gone}:
-        done = max(reached.get(piece, {}), default=0)
+        done = reached.get(piece, 0)
         for step in STEPS[:done]:
             counted[step][1] += 1
         if piece in gone and done < len(STEPS):
@@ -98,7 +101,7 @@ def _lost_of(
 
 
 def _spans(
-    begun: Mapping[UUID, datetime], reached: Mapping[UUID, Mapping[int, list[datetime]]]
+    begun: Mapping[UUID, datetime], ends: Mapping[UUID, Mapping[int, list[datetime]]]
 ) -> dict[str, list[float]]:
     """Return how long pieces took for each step they are through. [days]
 
@@ -106,7 +109,7 @@ def _spans(
     twice waited for its last look from the second firing on.
     """
     spans: dict[str, list[float]] = defaultdict(list)
-    for piece, passed in reached.items():
+    for piece, passed in ends.items():
         before = [begun[piece]] if piece in begun else []
         for number, step in enumerate(STEPS, start=1):
             done = passed.get(number, [])

@@ -1,0 +1,72 @@
+from datetime import timedelta
+
+from firings.queries.step_figures import known
+from pieces.actions import retractions
+from studio.models import JournalEntry
+from tests import factories
+from tests.factories import NOW
+from tests.pieces.orders import DAY, form, lose, put
+
+BEGUN = NOW - 40 * DAY
+WAY = (
+    ("drying", "drying", 1),
+    ("bisque", "in_bisque", 10),
+    ("bisque", "bisqued", 12),
+    ("glaze", "glazed", 15),
+    ("glaze", "in_glaze", 18),
+    ("glaze", "glaze_fired", 20),
+    ("finished", "checked", 21),
+)
+
+
+def beaker(member, mark, *, until=7):
+    design = form(member.studio, f"beaker {mark}", "K")
+    factories.piece(design, member, mark=mark, begun_at=BEGUN)
+    for stage, state, day in WAY[:until]:
+        put(member, mark, stage, state, at=BEGUN + day * DAY)
+
+
+class TestKnown:
+    def test_counts_losses_in_the_step_in_which_they_were(self, studio, maker):
+        beaker(maker[0], "K01")
+        beaker(maker[0], "K02", until=1)
+        lose(maker[0], "K02")
+        beaker(maker[0], "K03", until=5)
+        lose(maker[0], "K03")
+        beaker(maker[0], "K04", until=3)
+
+        figures = known(studio, at=NOW)
+
+        assert figures.lost_of == {
+            "forming": (1, 4),
+            "bisque": (0, 3),
+            "glaze": (1, 2),
+            "finish": (0, 1),
+        }
+        assert (figures.outcomes, figures.basis) == (3, "guess")
+
+    def test_does_not_count_a_loss_that_was_taken_back(self, studio, maker):
+        beaker(maker[0], "K01", until=1)
+        lose(maker[0], "K01")
+        lost = JournalEntry.objects.get(verb="scrapped")
+        back = factories.act(maker[0], corrects=lost.pk)
+        retractions.retract(act=back, may_any=False)
+
+        assert known(studio, at=NOW).lost_of["forming"] == (0, 0)
+
+    def test_measures_steps_and_the_last_look_from_the_last_firing(self, studio, maker):
+        for number in range(8):
+            beaker(maker[0], f"K{number:02}", until=6)
+            for stage, state, day in (("glaze", "glazed", 22), ("glaze", "glaze_fired", 29)):
+                put(maker[0], f"K{number:02}", stage, state, at=BEGUN + day * DAY)
+            put(maker[0], f"K{number:02}", "finished", "checked", at=BEGUN + 31 * DAY)
+
+        # What was told first, on day 1, is when it was begun.
+        days = known(studio, at=NOW).figures.days
+
+        assert [round(days[step].usual, 6) for step in days] == [9.0, 2.0, 8.0, 2.0]
+
+    def test_knows_nothing_of_pieces_of_long_ago(self, studio, maker):
+        beaker(maker[0], "K01")
+
+        assert known(studio, at=NOW + timedelta(days=800)).outcomes == 0
