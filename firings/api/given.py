@@ -9,11 +9,11 @@ from firings.domain.loads import OUTCOMES, RESULTS
 from firings.models import FiringKind, Kiln, Load, LoadEvent, Programme, WitnessCone
 from pieces.models import Piece
 from studio.api.envelopes import ActIn, ChangeIn
-from studio.api.fields import MomentField, QuantityField
+from studio.api.fields import QuantityField
 from studio.api.related import RowField
 from studio.models import Member, Place
 
-from .given_kilns import FiniteField, Shape, length, words
+from .given_kilns import FiniteField, Shape, SlotField, length, words
 
 MANY = 200
 HOTTEST_C = 5000.0
@@ -41,8 +41,8 @@ class LoadIn(ActIn, LoadFields):
     kiln_id = RowField(Kiln, source="kiln")
     kind = serializers.ChoiceField(FiringKind.choices)
     cone = serializers.CharField(max_length=12)
-    starts_at = MomentField()
-    cutoff_at = MomentField(required=False, allow_null=True, default=None)
+    starts_at = SlotField()
+    cutoff_at = SlotField(required=False, allow_null=True, default=None)
     number = serializers.RegexField(
         r"^[A-Z]{1,3}-\d{1,6}$", required=False, allow_null=True, default=None
     )
@@ -54,8 +54,8 @@ class LoadChangeIn(ChangeIn, LoadFields):
 
     kiln_id = RowField(Kiln, source="kiln", required=False)
     cone = serializers.CharField(max_length=12, required=False)
-    starts_at = MomentField(required=False)
-    cutoff_at = MomentField(required=False)
+    starts_at = SlotField(required=False)
+    cutoff_at = SlotField(required=False)
 
 
 class WhereIn(Shape):
@@ -135,6 +135,7 @@ class LoadEventIn(ActIn):
     steps between be missing.
     """
 
+    happened_at = SlotField(help_text="When it happened, as the person says.")
     kind = serializers.ChoiceField(LoadEvent.Kind.choices)
     celsius = _celsius(required=False, allow_null=True, default=None)
     outcome = serializers.ChoiceField(OUTCOMES, required=False, allow_blank=True, default="")
@@ -178,11 +179,11 @@ class LoadFilterIn(Shape):
         required=False, help_text="One or several of the states, with commas between."
     )
     kiln = serializers.UUIDField(required=False)
-    until = MomentField(required=False)
+    until = SlotField(required=False)
 
     def get_fields(self) -> dict[str, Any]:
         # `from` is a word of Python.
-        return {**super().get_fields(), "from": MomentField(required=False)}
+        return {**super().get_fields(), "from": SlotField(required=False)}
 
     def validate_state(self, value: str) -> list[str]:
         states = [word.strip() for word in value.split(",") if word.strip()]

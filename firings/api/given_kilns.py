@@ -1,13 +1,14 @@
 """What is told of kilns and programmes: shapes only, no rules."""
 
 import math
+from datetime import UTC, datetime
 from typing import Any
 
 from rest_framework import serializers
 
 from firings.models import FiringKind, Kiln, KilnEvent
 from studio.api.envelopes import ActIn, ChangeIn
-from studio.api.fields import QuantityField
+from studio.api.fields import MomentField, QuantityField
 from studio.api.related import RowField
 from studio.models import Place
 
@@ -15,6 +16,8 @@ Shape = serializers.Serializer[Any]
 
 LONGEST_MM = 5000.0
 MANY = 40
+EARLIEST = datetime(1970, 1, 1, tzinfo=UTC)
+LATEST = datetime(2200, 1, 1, tzinfo=UTC)
 
 
 def length(**kw: Any) -> QuantityField:
@@ -36,6 +39,16 @@ class FiniteField(serializers.FloatField):
         value = float(super().to_internal_value(data))
         if not math.isfinite(value):
             self.fail("invalid")
+        return value
+
+
+class SlotField(MomentField):
+    """An instant that a firing can have been at: what lies far off is a slip."""
+
+    def to_internal_value(self, data: Any) -> datetime:
+        value = super().to_internal_value(data)
+        if not EARLIEST <= value <= LATEST:
+            raise serializers.ValidationError("Look at the year again.", code="far-off")
         return value
 
 

@@ -8,10 +8,10 @@ from rest_framework import serializers
 from rest_framework.exceptions import ErrorDetail
 
 from studio.api.envelopes import FUTURE_MOST, ChangeIn
-from studio.api.fields import MomentField, QuantityField
+from studio.api.fields import QuantityField
 
 from .given import HOTTEST_C
-from .given_kilns import Shape, words
+from .given_kilns import Shape, SlotField, words
 
 READINGS_MOST = 5000
 LEAST_C = -273.15
@@ -23,7 +23,7 @@ class KilnReadingFields(Shape):
 
 
 class KilnReadingRowIn(KilnReadingFields):
-    taken_at = MomentField()
+    taken_at = SlotField()
     reading_c = QuantityField(unit="c", least=LEAST_C, most=HOTTEST_C)
 
     def validate_taken_at(self, value: datetime) -> datetime:
@@ -35,6 +35,7 @@ class KilnReadingRowIn(KilnReadingFields):
 class KilnReadingsIn(ChangeIn, KilnReadingFields):
     """One reading, taken at `happened_at`; or several under `readings`, or a table as text/csv."""
 
+    happened_at = SlotField(required=False)
     reading_c = QuantityField(unit="c", least=LEAST_C, most=HOTTEST_C, required=False)
     readings = KilnReadingRowIn(many=True, required=False, allow_empty=False)
     table = serializers.CharField(required=False, write_only=True, trim_whitespace=False)

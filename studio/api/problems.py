@@ -2,6 +2,7 @@
 
 import logging
 from collections.abc import Iterator, Mapping, Sequence
+from uuid import UUID
 
 from django.core.exceptions import PermissionDenied
 from django.http import Http404, HttpRequest, HttpResponse, JsonResponse
@@ -59,6 +60,8 @@ def answer(error: Exception, context: Mapping[str, object]) -> Response | None:
     match error:
         case Refusal():
             problem = _of_refusal(error)
+            if isinstance(error, NotAllowed):
+                _note(error, context)
         case exceptions.ValidationError():
             problem = _of_shape(error)
         case PreconditionFailed():
@@ -90,6 +93,20 @@ def document(status: int, code: str, detail: str, **facts: object) -> dict[str, 
 def _of_refusal(refusal: Refusal) -> dict[str, object]:
     status = next(number for kind, number in STATUS_OF.items() if isinstance(refusal, kind))
     return document(status, refusal.code, refusal.detail, title=refusal.title, **refusal.facts)
+
+
+def _note(refusal: NotAllowed, context: Mapping[str, object]) -> None:
+    """Write down who was refused what, by ids: neither names nor addresses, which may hold keys."""
+    view, given = context.get("view"), context.get("kwargs")
+    ids = {k: v for k, v in given.items() if isinstance(v, UUID)} if isinstance(given, dict) else {}
+    logger.info(
+        "Refused: %s, %s to member %s by %s of %s",
+        refusal.code,
+        refusal.facts.get("needed", "-"),
+        getattr(getattr(view, "member", None), "pk", None),
+        type(view).__name__,
+        {name: str(value) for name, value in ids.items()},
+    )
 
 
 def _of_shape(error: exceptions.ValidationError) -> dict[str, object]:
