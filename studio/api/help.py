@@ -20,6 +20,7 @@ PAGES: Final = {
     "index": "Help",
     "cautions": "Cautions",
     "drying": "Drying",
+    "orders-and-found-ware": "Orders and found ware",
     "phone-and-signal": "Phone and signal",
     "climate-readings": "Climate readings",
     "sign-in-and-roles": "Sign-in and roles",
