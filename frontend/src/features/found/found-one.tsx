@@ -46,9 +46,9 @@ function Ready({ snapshot, heardAt }: { snapshot: Parameters<typeof useFoundOne>
     <Screen title="Found" when={mark || "no mark"} within={HOME} heardAt={heardAt} tray={<FoundTray one={one} />}>
       <SaidLine mark={mark || "found"} saying={one.saying} />
       <Standing drawing={<StageMark name={markOf(found.looks, "")} />} verdict={upperFirst(found.what)} evidence={joinFacts(found.looks_words, found.place?.name)} />
-      <Fact label="found" value={dayAndClock(new Date(found.found_at), now, zone)} note={found.found_by.first_name} />
+      <Fact label="found" value={upperFirst(dayAndClock(new Date(found.found_at), now, zone))} note={found.found_by.first_name} />
       {(size !== "" || found.body) && <Fact label="size" value={size || "not measured"} note={found.body?.name} />}
-      <Fact label="kept" natch={found.is_notice_past ? "hand" : "none"} value={upperFirst(found.state === "open" ? keptWords(found, { now, zone }) : found.state === "returned" ? "given back" : "let go")} note={found.state === "open" ? "nobody’s until then; no load may take it" : undefined} />
+      <Fact label="kept" natch={found.is_notice_past ? "hand" : "none"} value={found.state === "open" ? upperFirst(keptWords(found, { now, zone }).replace(/^kept /, "")) : found.state === "returned" ? "Given back" : "Let go"} note={found.state === "open" ? "nobody’s until then; no load may take it" : undefined} />
       {found.piece && <Fact label="record"><a href={`/pieces/${found.piece.id}`}>{found.piece.mark}, its story so far</a></Fact>}
       {kept.map((telling) => <Fact key={telling.id} label="" natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"} />)}
       <Owners one={one} />

@@ -39,6 +39,12 @@ describe("the delivery drawing", () => {
     expect(flag?.x).toBeLessThan(box?.left ?? 0);
   });
 
+  it("keeps both labels on one line where they have room", () => {
+    const { box, flag } = drawn();
+    expect([box?.label.words, flag?.label.words]).toEqual(["likely 4–12", "18 Dec"]);
+    expect(Math.abs((box?.label.y ?? 0) - (flag?.label.y ?? 0))).toBeLessThan(10);
+  });
+
   it("puts one label over the other where they would touch, and stays within the drawing", () => {
     const { box, flag, height } = drawn({ promised: "2026-12-08" });
     expect(Math.abs((box?.label.y ?? 0) - (flag?.label.y ?? 0))).toBeGreaterThan(14);
@@ -57,5 +63,6 @@ describe("a short range", () => {
     expect(shortRange(at("2026-12-04"), at("2026-12-12"), zone)).toBe("4–12 Dec");
     expect(shortRange(at("2026-11-28"), at("2026-12-03"), zone)).toBe("28 Nov–3 Dec");
     expect(shortRange(at("2026-12-04"), at("2026-12-04"), zone)).toBe("4 Dec");
+    expect(shortRange(at("2026-12-04"), at("2026-12-12"), zone, true)).toBe("4–12");
   });
 });

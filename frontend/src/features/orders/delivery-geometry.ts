@@ -9,7 +9,7 @@ const DAY_MS = 86_400_000;
 const ROOM_AFTER_DAYS = 6;
 const LEAST_DAYS = 14;
 /** A label of `n` letters takes about so much of the text size each. */
-const LETTER = 0.5;
+const LETTER = 0.46;
 
 export interface Delivery {
   promised: string | null;
@@ -53,18 +53,18 @@ export function drawDelivery(delivery: Delivery, { width, rem, now, zone }: Arou
   const px = Math.max(14, 0.875 * rem);
   const baseY = 3.4 * px;
   const axis: Axis = { from, to, start: 8, end: width - 8 };
-  const box = first && last ? boxOf(axis, { first, middle: middle ?? null, last }, px, zone) : null;
+  const box = first && last ? boxOf(axis, { first, middle: middle ?? null, last, hasFlag: sameMonth(last, promised, zone) }, px, zone) : null;
   const flag = promised ? flagOf(axis, promised, px, zone) : null;
   if (box && flag && overlaps(box.label, flag.label, px)) box.label.y = flag.label.y - 1.15 * px;
   const rise = Math.max(0, 0.9 * px - Math.min(...[box?.label.y, flag?.label.y].filter((y) => y !== undefined)));
   return lowered({ width, height: Math.round(baseY + 1.9 * px), baseY, left: 8, right: width - 8, box, flag, ticks: ticksOf(axis, px, baseY, zone) }, rise);
 }
 
-function boxOf(axis: Axis, { first, middle, last }: { first: Date; middle: Date | null; last: Date }, px: number, zone: string): NonNullable<DeliveryPicture["box"]> {
+function boxOf(axis: Axis, { first, middle, last, hasFlag }: { first: Date; middle: Date | null; last: Date; hasFlag: boolean }, px: number, zone: string): NonNullable<DeliveryPicture["box"]> {
   // The box holds the whole of its first and last day.
   const left = placeOn(axis, first.getTime() - DAY_MS / 2);
   const right = placeOn(axis, last.getTime() + DAY_MS / 2);
-  const words = `likely ${shortRange(first, last, zone)}`;
+  const words = `likely ${shortRange(first, last, zone, hasFlag)}`;
   return { left, right: Math.max(right, left + 4), tick: middle && placeOn(axis, middle.getTime()), label: { ...fitted(axis, (left + right) / 2, words, px), y: 1.85 * px } };
 }
 
@@ -74,9 +74,16 @@ function flagOf(axis: Axis, promised: Date, px: number, zone: string): NonNullab
   return { x, label: { ...fitted(axis, x + 4, `${String(day)} ${monthName}`, px), y: 1.4 * px } };
 }
 
-/** `4–12 Dec`, or `28 Nov–3 Dec`. */
-export function shortRange(first: Date, last: Date, zone: string): string {
+function sameMonth(one: Date, other: Date | null | undefined, zone: string): boolean {
+  if (!other) return false;
+  const [first, second] = [wallTime(one, zone), wallTime(other, zone)];
+  return first.month === second.month && first.year === second.year;
+}
+
+/** `4–12 Dec`, or `28 Nov–3 Dec`; without the month where the flag beside it says the same. */
+export function shortRange(first: Date, last: Date, zone: string, isNamedBeside = false): string {
   const [one, other] = [wallTime(first, zone), wallTime(last, zone)];
+  if (one.month === other.month && isNamedBeside) return one.day === other.day ? String(one.day) : `${String(one.day)}–${String(other.day)}`;
   if (one.month !== other.month) return `${String(one.day)} ${one.monthName}–${String(other.day)} ${other.monthName}`;
   return one.day === other.day ? `${String(one.day)} ${one.monthName}` : `${String(one.day)}–${String(other.day)} ${one.monthName}`;
 }
@@ -96,11 +103,11 @@ function extent({ x, words, anchor }: Label, px: number): [number, number] {
 
 function overlaps(one: Label, other: Label, px: number): boolean {
   const [[from, to], [start, end]] = [extent(one, px), extent(other, px)];
-  return from < end + px / 2 && start < to + px / 2;
+  return from < end + px / 3 && start < to + px / 3;
 }
 
 function ticksOf(axis: Axis, px: number, baseY: number, zone: string): DeliveryPicture["ticks"] {
-  const most = Math.max(2, Math.floor((axis.end - axis.start) / (5 * px)));
+  const most = Math.max(2, Math.floor((axis.end - axis.start) / (3.6 * px)));
   const [from, to] = [new Date(axis.from), new Date(axis.to)];
   const marks = marksFrom(from, to, stepFor(from, to, most, 7), zone);
   return marks.map(({ at, words }) => {

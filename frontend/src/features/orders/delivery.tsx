@@ -6,7 +6,8 @@ import { useBox } from "../common/use-box";
 import { drawDelivery } from "./delivery-geometry";
 import type { Delivery, DeliveryPicture } from "./delivery-geometry";
 import css from "./drawings.module.css";
-import { likelyWords, noonOf, promisedWords, rangeAgainst } from "./order-words";
+import { likelyWords, noonOf, promisedWords } from "./order-words";
+import type { Around } from "./order-words";
 
 /** The outlook where it was heard, else the last judgement of the order itself. */
 export function deliveryOf(order: OrderWhole, outlook: OutlookAnswer | null): Delivery {
@@ -23,21 +24,21 @@ export function DeliveryDrawing({ order, outlook, now }: { order: OrderWhole; ou
   const { ref, box } = useBox<HTMLDivElement>();
   const delivery = deliveryOf(order, outlook);
   const picture = drawDelivery(delivery, { ...box, now, zone });
-  const words = rangeAgainst(delivery.promised, delivery.likelyFrom, delivery.likelyUntil, zone);
   const isLate = delivery.promised !== null && delivery.likelyUntil !== null && delivery.likelyUntil > delivery.promised;
   return (
     <div class={css.box}>
       <div ref={ref}>{picture && <Picture picture={picture} />}</div>
-      <p class={isLate ? css.saidLive : css.said}>{deliverySentence(delivery, words, now, zone)}</p>
+      <p class={isLate ? css.saidLive : css.said}>{deliverySentence(delivery, { now, zone })}</p>
       {picture && <Figures delivery={delivery} outlook={outlook} now={now} />}
     </div>
   );
 }
 
-function deliverySentence({ promised, likelyFrom }: Delivery, words: string | null, now: Date, zone: string): string {
-  const day = promised === null ? "No day promised" : `Promised ${promisedWords(promised, { now, zone })}`;
-  if (words !== null) return `${day}; ${words.replace(" · ", ", ")}.`;
-  return likelyFrom === null ? `${day}; no likely days yet.` : `${day}.`;
+/** `Likely Fri 4 to Sat 12 Dec, promised Fri 18 Dec.` */
+function deliverySentence({ promised, likelyFrom, likelyUntil }: Delivery, around: Around): string {
+  const range = likelyWords(likelyFrom, likelyUntil, around.zone);
+  const day = promised === null ? "no day promised" : `promised ${promisedWords(promised, around)}`;
+  return `${range === null ? "No likely days yet" : `Likely ${range}`}, ${day}.`;
 }
 
 function Picture({ picture }: { picture: DeliveryPicture }) {

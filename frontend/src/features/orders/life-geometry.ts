@@ -44,6 +44,8 @@ export interface LifePicture {
   /** The height of a strip. [px] */
   thick: number;
   nowX: number;
+  /** Where the words beside the strips begin. */
+  asideX: number;
   strips: Strip[];
   weeks: { x: number; words: string }[];
 }
@@ -85,7 +87,7 @@ export function drawLives(lives: readonly PieceLife[], { width, rem, now, zone, 
   const top = 1.6 * px;
   const strips = lives.map((life, place) => stripOf(life, axis, now, Math.round(top + (place + 0.85) * pitch)));
   return {
-    width, top, left, strips, nowX: placeOn(axis, at), thick: Math.round(0.85 * px),
+    width, top, left, strips, nowX: placeOn(axis, at), asideX: axis.end + 10, thick: Math.round(0.85 * px),
     bottom: Math.round(top + (lives.length + 0.15) * pitch), height: Math.round(top + (lives.length + 0.25) * pitch),
     weeks: weeksOf(axis, now, px, zone),
   };
@@ -114,7 +116,7 @@ function stripOf(life: PieceLife, axis: Axis, now: Date, y: number): Strip {
 /** Mondays; none so near to *now* that the words would touch it. */
 function weeksOf(axis: Axis, now: Date, px: number, zone: string): LifePicture["weeks"] {
   const [from, to] = [new Date(axis.from), now];
-  const most = Math.max(2, Math.floor((placeOn(axis, now.getTime()) - axis.start) / (3.2 * px)));
+  const most = Math.max(2, Math.floor((placeOn(axis, now.getTime()) - axis.start) / (2.8 * px)));
   const nowX = placeOn(axis, now.getTime());
   return marksFrom(from, to, stepFor(from, to, most, 7), zone)
     .map(({ at, words }) => ({ x: placeOn(axis, at.getTime()), words }))

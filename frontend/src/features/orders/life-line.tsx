@@ -43,7 +43,7 @@ function Picture({ picture, asides }: { picture: LifePicture; asides: ReadonlyMa
         <g key={strip.id}>
           <text class={css.mark} x={0} y={strip.y}>{strip.mark}</text>
           <StripDrawing strip={strip} thick={thick} />
-          {asides && <text class={css.aside} x={(strip.ahead?.to ?? picture.width - ASIDE_REM * 16) + 10} y={strip.y}>{asides.get(strip.id)}</text>}
+          {asides && <text class={css.aside} x={picture.asideX} y={strip.y}>{asides.get(strip.id)}</text>}
         </g>
       ))}
       <path class={css.now} d={`M${String(nowX)} ${String(top)}V${String(bottom)}`} />

@@ -14,12 +14,7 @@ const USE_OPTIONS = [{ value: "food", words: USES.food.words }, { value: "displa
 export function NewOrderScreen() {
   const order = useNewOrder();
   const { draft, change, wrongAt, wrong } = order;
-  const tray = (
-    <Tray>
-      <MainAct onPress={order.keep} wide="Take the order">Take order</MainAct>
-      <Act onPress={order.letGo}>Let it go</Act>
-    </Tray>
-  );
+  const tray = <Tray><MainAct onPress={order.keep} wide="Take order">Take the order</MainAct></Tray>;
   return (
     <Screen title="New order" within="/orders" isSeam={false} tray={tray}>
       {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
@@ -38,6 +33,7 @@ export function NewOrderScreen() {
         onType={(contact) => { change({ contact }); }} wrong={wrongAt("#/client_contact")} autocomplete="off"
       />
       <Field label="Number, if it has one already; else the studio gives the next" name="number" value={draft.number} onType={(number) => { change({ number }); }} wrong={wrongAt("#/number")} />
+      <div class={css.far}><Act onPress={order.letGo}>Let what was typed go</Act></div>
     </Screen>
   );
 }

@@ -48,11 +48,6 @@ function Ended({ answer: { commission }, around: { now, zone } }: { answer: Pick
   return <Fact label="" natch="done" value={commission.state === "cancelled" ? "Cancelled" : "Closed"} note={at ? day(new Date(at), now, zone) : undefined} />;
 }
 
-export function Cautions({ answer: { warnings, cautions } }: Pick<Head, "answer">) {
-  return (
-    <>
-      {warnings.map((warning) => <Fact key={warning.code + warning.detail} label="mind" natch="hand" value={warning.detail} />)}
-      {cautions.map((caution) => <Fact key={caution.code + caution.detail} label="care" note={caution.detail} />)}
-    </>
-  );
+export function Warnings({ answer: { warnings } }: Pick<Head, "answer">) {
+  return <>{warnings.map((warning) => <Fact key={warning.code + warning.detail} label="mind" natch="hand" value={warning.detail} />)}</>;
 }

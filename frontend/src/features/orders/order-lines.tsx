@@ -46,9 +46,9 @@ function coverOf(line: OrderLine, state: string): CoverState {
 function Counts({ line: { counts, wanted_sets } }: { line: OrderLine }) {
   const figures: [number, string][] = [
     [wanted_sets, "wanted"], [counts.alive, "alive"], [counts.finished, "finished"], [counts.delivered, "handed over"],
-    [counts.planned, "planned"], [counts.in_doubt, "in doubt"], [counts.lost_pieces, "pieces lost"], [counts.damaged_pieces, "damaged"],
+    [counts.planned, "planned"], [counts.in_doubt, "in doubt"], [counts.lost_pieces, "lost"], [counts.damaged_pieces, "damaged"],
   ];
-  const always = new Set(["wanted", "alive", "finished", "pieces lost", "in doubt"]);
+  const always = new Set(["wanted", "alive", "finished", "lost", "in doubt"]);
   return (
     <Fact label="sets">
       <dl class={css.counts}>

@@ -7,10 +7,10 @@ import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Toggles } from "../../ui/toggles";
 import { useSession } from "../common/session";
 import { useWholeList } from "../common/use-screen";
-import { assign, handOver, match } from "./order-acts";
+import { assign, handOver, match, part } from "./order-acts";
 import { firstOf, isGivable, linesToMatch, pickable } from "./order-sheet-parts";
 import css from "./order.module.css";
-import { partnersFor } from "./together";
+import { groupsOf, partnersFor } from "./together";
 import type { Order } from "./use-order";
 
 /** So many stand to be ticked at once; letters find the rest. */
@@ -88,7 +88,25 @@ export function MatchSheet({ order }: { order: Order }) {
       <MainAct isDisabled={!one || !other} onPress={() => { if (one && other) order.keep(match(commission.id, [one, other], gap, units)); }}>
         {one && other ? `${other.mark} stands with ${one.mark}` : "Stand together"}
       </MainAct>
+      <PartThem order={order} />
     </div>
+  );
+}
+
+/** Away from the rest: pairs that no longer stand together. */
+function PartThem({ order }: { order: Order }) {
+  const { commission, lines } = order.view.answer;
+  const pairs = lines.flatMap(groupsOf).flatMap(({ key, pieces: [one, other, ...more] }) => (one && other && more.length === 0 ? [{ key, one, other }] : []));
+  if (pairs.length === 0) return null;
+  return (
+    <details class={css.far}>
+      <summary>Part two that stand together</summary>
+      <div class={css.stack}>
+        {pairs.map(({ key, one, other }) => (
+          <Act key={key} onPress={() => { order.keep(part(commission.id, one, other)); }}>Part {other.mark} from {one.mark}</Act>
+        ))}
+      </div>
+    </details>
   );
 }
 

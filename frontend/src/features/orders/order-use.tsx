@@ -8,13 +8,12 @@ import type { Around } from "./order-words";
 
 const UNITS: Record<string, string> = { mg_per_l: "mg/l", mg_per_dm2: "mg/dm²" };
 
-export function UseBlock({ answer: { commission, reports }, around }: { answer: OrderAnswer; around: Around }) {
+export function UseBlock({ answer: { commission, reports, cautions }, around }: { answer: OrderAnswer; around: Around }) {
   const use = USES[commission.use];
-  const wants = commission.use === "food" && reports.length === 0;
   return (
     <Block name="Use">
       <li><Fact label="for" value={use.words} note={use.note} /></li>
-      {wants && <li><Fact label="report" natch="next" value="No test report yet" note="nothing is said of food use until a laboratory wrote one" /></li>}
+      {cautions.map((caution) => <li key={caution.code + caution.detail}><Fact label="care" natch="hand" value={caution.detail} /></li>)}
       {reports.map((report) => <li key={report.id}><Report report={report} around={around} /></li>)}
     </Block>
   );

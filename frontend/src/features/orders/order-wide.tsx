@@ -4,7 +4,7 @@ import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { DeliveryDrawing } from "./delivery";
 import { LifeLine } from "./life-line";
-import { Cautions, Lines, Promise } from "./order-head";
+import { Lines, Promise, Warnings } from "./order-head";
 import { LineBlock } from "./order-lines";
 import { isGivable } from "./order-sheet-parts";
 import { OrderStory } from "./order-story";
@@ -28,7 +28,7 @@ export function WideOrder({ order, heardAt, around }: { order: Order; heardAt: D
           <SaidLine mark={commission.number} saying={saying} />
           <Lines answer={answer} outlook={outlook} around={around} />
           <Promise answer={answer} outlook={outlook} around={around} />
-          <Cautions answer={answer} />
+          <Warnings answer={answer} />
           {commission.state === "open" && <section aria-label="Delivery"><h2 class={css.head}>Delivery</h2><DeliveryDrawing order={commission} outlook={outlook} now={around.now} /></section>}
           {lines.map((line) => <LineBlock key={line.id} line={line} outlook={outlookOf(outlook, line.id)} />)}
           <Together order={order} />

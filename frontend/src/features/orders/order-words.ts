@@ -47,13 +47,13 @@ export function against(promised: string | null, from: string | null, until: str
 }
 
 const AGAINST: Record<Against, string | null> = {
-  in_time: "likely in time", may_be_late: "may be late", late: "likely late", unknown: null,
+  in_time: "in time", may_be_late: "may be late", late: "late", unknown: null,
 };
 
-/** `likely Fri 4 to Sat 12 Dec · likely in time`: the range against the promise, in words. */
+/** `likely Fri 4 to Sat 12 Dec · in time`: the range against the promise, in words. */
 export function rangeAgainst(promised: string | null, from: string | null, until: string | null, zone: string): string | null {
   const range = likelyWords(from, until, zone);
-  return range && joinFacts(`ready ${range}`, AGAINST[against(promised, from, until)]);
+  return range && joinFacts(`likely ${range}`, AGAINST[against(promised, from, until)]);
 }
 
 const SMALL = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
@@ -104,7 +104,7 @@ export function rowEvidence(row: OrderRow): string {
   return joinFacts(
     `${String(finished)} of ${String(wanted)} finished`,
     way > 0 && `${String(way)} on the way`,
-    in_doubt > 0 ? `${String(in_doubt)} in doubt` : lost_pieces > 0 && `${String(lost_pieces)} lost`,
+    in_doubt > 0 ? `${String(in_doubt)}\u00a0in doubt` : lost_pieces > 0 && `${String(lost_pieces)}\u00a0lost`,
   );
 }
 

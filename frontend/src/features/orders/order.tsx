@@ -9,13 +9,13 @@ import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { DeliveryDrawing } from "./delivery";
 import { LifeLine } from "./life-line";
-import { Cautions, Lines, Promise } from "./order-head";
+import { Lines, Promise, Warnings } from "./order-head";
 import { LineBlock } from "./order-lines";
 import { OrderSheetScreen } from "./order-sheets";
 import { Together } from "./order-together";
 import { ClientBlock, UseBlock } from "./order-use";
 import { WideOrder } from "./order-wide";
-import { outlookOf, promisedWords } from "./order-words";
+import { outlookOf } from "./order-words";
 import type { Around } from "./order-words";
 import css from "./order.module.css";
 import { isGivable } from "./order-sheet-parts";
@@ -54,10 +54,10 @@ function PhoneOrder({ order, heardAt, around }: { order: Order; heardAt: Date | 
       <SaidLine mark={commission.number} saying={saying} />
       <Lines answer={answer} outlook={outlook} around={around} />
       <Promise answer={answer} outlook={outlook} around={around} />
-      <Cautions answer={answer} />
+      <Warnings answer={answer} />
       {commission.state === "open" && (
         <section aria-label="Delivery">
-          <div class={css.head}><h2>Delivery</h2><span>{commission.promised_date ? `promised ${promisedWords(commission.promised_date, around)}` : ""}</span></div>
+          <div class={css.head}><h2>Delivery</h2></div>
           <DeliveryDrawing order={commission} outlook={outlook} now={around.now} />
         </section>
       )}
