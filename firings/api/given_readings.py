@@ -1,5 +1,6 @@
 """How readings of a kiln come in: shapes only, no rules."""
 
+import re
 from datetime import datetime
 from typing import Any
 
@@ -15,16 +16,31 @@ from .given_kilns import Shape, SlotField, words
 
 READINGS_MOST = 5000
 LEAST_C = -273.15
+PLAIN = re.compile(r"\s*\d{1,4}\s*")
+
+
+class KilnCelsiusField(QuantityField):
+    """What a kiln shows. A plain number is kept however hot: it may have been read in °F."""
+
+    def __init__(self, **kw: Any) -> None:
+        super().__init__(unit="c", least=LEAST_C, most=HOTTEST_C, **kw)
+
+    def to_internal_value(self, data: object) -> float:
+        if isinstance(data, int | float) and not isinstance(data, bool):
+            plain = float(data) if LEAST_C <= data <= HOTTEST_C else None
+        else:
+            plain = float(data) if isinstance(data, str) and PLAIN.fullmatch(data) else None
+        return super().to_internal_value(data) if plain is None else plain
 
 
 class KilnReadingFields(Shape):
-    set_c = QuantityField(unit="c", least=LEAST_C, most=HOTTEST_C, required=False, allow_null=True)
+    set_c = KilnCelsiusField(required=False, allow_null=True)
     words = words()
 
 
 class KilnReadingRowIn(KilnReadingFields):
     taken_at = SlotField()
-    reading_c = QuantityField(unit="c", least=LEAST_C, most=HOTTEST_C)
+    reading_c = KilnCelsiusField()
 
     def validate_taken_at(self, value: datetime) -> datetime:
         if value > timezone.now() + FUTURE_MOST:
@@ -36,7 +52,7 @@ class KilnReadingsIn(ChangeIn, KilnReadingFields):
     """One reading, taken at `happened_at`; or several under `readings`, or a table as text/csv."""
 
     happened_at = SlotField(required=False)
-    reading_c = QuantityField(unit="c", least=LEAST_C, most=HOTTEST_C, required=False)
+    reading_c = KilnCelsiusField(required=False)
     readings = KilnReadingRowIn(many=True, required=False, allow_empty=False)
     table = serializers.CharField(required=False, write_only=True, trim_whitespace=False)
 

@@ -70,6 +70,9 @@ class OutlookOut(Shape):
     chance = serializers.FloatField(allow_null=True)
     is_at_risk = serializers.BooleanField()
     likely_from = serializers.DateField(allow_null=True)
+    likely_middle = serializers.DateField(
+        allow_null=True, help_text="The day by which it is as likely there as not."
+    )
     likely_until = serializers.DateField(allow_null=True)
     basis = serializers.ChoiceField(["guess", "outcomes"])
     basis_words = serializers.CharField()

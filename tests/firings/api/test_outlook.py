@@ -49,6 +49,7 @@ class TestOutlook:
         assert line["press"]["more"] > 6
         assert line["press"]["words"].startswith("press ")
         assert {risk["code"] for risk in line["risks"]} == {"too-few", "wet"}
+        assert seen["likely_from"] <= seen["likely_middle"] <= seen["likely_until"]
         assert line["still_needed"] == 6
 
     def test_tells_figures_from_own_fates(self, maker):
