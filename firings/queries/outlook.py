@@ -85,6 +85,12 @@ class Outlook:
         return outlook.day_after(self.today, last.p10), outlook.day_after(self.today, latest)
 
     @property
+    def likely_middle(self) -> date | None:
+        """The day by which the last line is as likely there as not."""
+        spans = [line.span for line in self.lines if line.span is not None]
+        return outlook.day_after(self.today, max(span.p50 for span in spans)) if spans else None
+
+    @property
     def is_at_risk(self) -> bool:
         """Whether the chance is below 80 in 100, or the likely days go past the promise."""
         promised = self.order.commission.promised_date
