@@ -1,27 +1,19 @@
-"""What became of each demo piece after the bench: dried, fired, checked, packed, lost."""
+"""What became of each demo piece after the bench: dried, glazed, checked, packed, lost."""
 
 from __future__ import annotations
 
-import csv
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from functools import partial
-from pathlib import Path
 from typing import Final
-from uuid import UUID, uuid5
 
-from pieces.actions import covers, moves, parts, planning, stages
-from pieces.actions.shapes import PieceGiven, Visit
+from pieces.actions import covers, moves, parts, stages
+from pieces.actions.shapes import Visit
 from pieces.domain.stages import (
-    BISQUED,
     BONE_DRY,
     CHECKED,
     DELIVERED,
-    GLAZE_FIRED,
     GLAZED,
-    IN_BISQUE,
-    IN_GLAZE,
     PACKED,
     Spot,
 )
@@ -29,31 +21,20 @@ from pieces.models import Piece
 from studio.domain.ids import uuid7
 from studio.models import Place
 
+from . import orders
+from .order_tables import PLANNED_TOGETHER
 from .pressings import Bench, PressedRow
+from .rows import LoadRow, PieceRow
 from .teller import Teller
 
-PIECES: Final = Path(__file__).with_name("pieces.csv")
-LOADS: Final = Path(__file__).with_name("loads.csv")
-LOADED_BEFORE: Final = timedelta(minutes=30)
 DRY_BEFORE: Final = timedelta(hours=30)
-
-# Loads that ended otherwise than fired: when the ware went back to where it was.
-WENT_BACK: Final = {"F-203": "2026-10-14 14:30", "F-208": "2026-10-23 17:05"}
-BOOKED: Final = ("F-211", "F-212")
-LOADED_AT: Final = {"F-208": "2026-10-23 16:40", "F-210": "2026-10-30 16:30"}
+GLAZED_BEFORE: Final = timedelta(hours=25)
+BEGUN: Final = "2026-09-20 10:00"
+NOBODYS_BEGUN: Final = "2026-10-12 09:55"  # when its record was made, as it was found
+# The ware of a load that was called off waited glazed for the next one.
+NOT_GLAZED_FOR: Final = ("F-209",)
 # Words of the table, and where in the job they are.
 ENDS: Final = {"checked": CHECKED, "packed": PACKED, "delivered": DELIVERED}
-DESIGN_OF: Final = {
-    "T": "barley-row hearth tile",
-    "S": "ribbed sauce boat",
-    "J": "pine-knop jar",
-    "L": "pine-knop lid",
-    "I": "inkstand with two pots",
-    "B": "wall bracket",
-    "P01": "footed dish",
-    "P02": "small tray",
-    "P03": "beaker",
-}
 SCRAPS: Final = {
     "T27": ("corner_crack", "none"),
     "S01": ("join_opened", "mixed"),
@@ -61,72 +42,8 @@ SCRAPS: Final = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class LoadRow:
-    """One kiln load of the tables."""
-
-    name: str
-    kiln: str
-    kind: str
-    start: str
-    unloaded: str
-
-    @property
-    def is_bisque(self) -> bool:
-        return self.kind == "bisque"
-
-
-@dataclass(frozen=True, slots=True)
-class PieceRow:
-    """One piece of the tables, as it stands at the demo's now."""
-
-    mark: str
-    maker: str
-    stage: str
-    since: str
-    place: str
-    loads: tuple[LoadRow, ...]
-
-    @property
-    def begun_loads(self) -> tuple[LoadRow, ...]:
-        """The loads it went into; the others are only booked."""
-        return tuple(load for load in self.loads if load.name not in BOOKED)
-
-    @property
-    def design(self) -> str:
-        return DESIGN_OF.get(self.mark) or DESIGN_OF[self.mark[0]]
-
-
-def read_pieces() -> list[PieceRow]:
-    """Return the sixty pieces."""
-    loads = read_loads()
-    with PIECES.open(encoding="utf-8") as lines:
-        return [
-            PieceRow(
-                mark=row["piece"],
-                maker=row["maker"].lower() if row["maker"] != "owner unknown" else "",
-                stage=row["stage"],
-                since=row["since"],
-                place="" if row["place"] == "-" else row["place"],
-                loads=tuple(loads[name] for name in row["loads"].split()),
-            )
-            for row in csv.DictReader(lines)
-        ]
-
-
-def read_loads() -> dict[str, LoadRow]:
-    """Return the loads by their name."""
-    with LOADS.open(encoding="utf-8") as lines:
-        return {
-            row["load"]: LoadRow(
-                row["load"], row["kiln"], row["kind"], row["start"], row["unloaded"]
-            )
-            for row in csv.DictReader(lines)
-        }
-
-
 class History:
-    """Queues the acts of one piece from the end of the bench on."""
+    """Queues the acts of one piece from the end of the bench on; its loads tell the rest."""
 
     def __init__(self, teller: Teller, bench: Bench, row: PieceRow, pressed: list[PressedRow]):
         self.teller, self.bench, self.row, self.pressed = teller, bench, row, pressed
@@ -141,28 +58,29 @@ class History:
             self._queue_thrown()
         if self.row.stage in ("planned", "in mould"):
             return
-        self._queue_drying()
+        if self.row.maker:
+            self._queue_drying()
+        else:
+            self._visit(self.teller.clock.at(self.row.since), BONE_DRY)
         for load in self.row.begun_loads:
-            self._queue_load(load)
+            if load.kind == "glaze" and load.name not in NOT_GLAZED_FOR:
+                self._queue_glazing(load)
         self._queue_end()
 
     def _queue_plan(self, wall: str) -> None:
-        at = self.teller.clock.at(wall)
-        given = PieceGiven(
-            id=self.bench.piece_ids[self.row.mark],
-            design=self.bench.designs[self.row.design],
-            mark=self.row.mark,
-            maker=self.teller.members.get(self.row.maker),
-            is_nobodys=not self.row.maker,
-        )
-        who = "odile" if self.who == "nessa" else self.who
-        self.teller.then(at, lambda: planning.plan(act=self.teller.act(who, at), pieces=[given]))
+        at, pair = self.teller.clock.at(wall), PLANNED_TOGETHER.get(self.row.mark)
+        if pair is not None:
+            self.teller.then(
+                at, lambda: orders.plan_pair(self.teller, self.bench, self.row, pair, at)
+            )
+        elif not any(self.row.mark in marks for marks in PLANNED_TOGETHER.values()):
+            self.teller.then(at, lambda: orders.plan(self.teller, self.bench, self.row, at))
 
     def _queue_thrown(self) -> None:
         """Queue the making of a piece that no mould had a part in."""
-        begun = "2026-10-01 10:00" if self.row.mark == "P03" else "2026-09-20 10:00"
-        self._queue_plan(begun)
-        at = self.teller.clock.at(begun) + timedelta(minutes=1)
+        begun = self._begun
+        self.teller.then(begun, lambda: orders.plan(self.teller, self.bench, self.row, begun))
+        at = begun + timedelta(minutes=1)
         role = self.bench.designs[self.row.design].noun
 
         def make() -> None:
@@ -170,6 +88,10 @@ class History:
             parts.make(act=act, piece=self._piece(), id=uuid7(), role=role)
 
         self.teller.then(at, make)
+
+    @property
+    def _begun(self) -> datetime:
+        return self.teller.clock.at(BEGUN if self.row.maker else NOBODYS_BEGUN)
 
     def _queue_drying(self) -> None:
         stage, since = self.row.stage, self.teller.clock.at(self.row.since)
@@ -196,10 +118,8 @@ class History:
     def _off_the_bench(self) -> datetime:
         """Return when the last part was joined, or came out where nothing is joined."""
         walls = [row.joined or row.out for row in self.pressed if row.joined or row.out]
-        begun = self.teller.clock.at(
-            "2026-10-01 12:00" if self.row.mark == "P03" else "2026-09-20 12:00"
-        )
-        return max((self.teller.clock.at(wall) for wall in walls), default=begun)
+        thrown = self._begun + timedelta(hours=2)
+        return max((self.teller.clock.at(wall) for wall in walls), default=thrown)
 
     def _dry_at(self) -> datetime | None:
         if self.row.stage == "bone dry":
@@ -207,39 +127,13 @@ class History:
         first = next((load for load in self.row.loads if load.is_bisque), None)
         return self.teller.clock.at(first.start) - DRY_BEFORE if first else None
 
-    def _queue_load(self, load: LoadRow) -> None:
-        inside, fired = (IN_BISQUE, BISQUED) if load.is_bisque else (IN_GLAZE, GLAZE_FIRED)
-        start = self.teller.clock.at(load.start)
-        loaded = start - LOADED_BEFORE
-        if load.name in LOADED_AT:
-            loaded = self.teller.clock.at(LOADED_AT[load.name])
-        if not load.is_bisque and load.name != "F-209":
-            self._queue_glazing(load, loaded)
-        self._visit(loaded, inside, load=load, place=self.teller.place(load.kiln))
-        if load.name in WENT_BACK:
-            came_from = BONE_DRY if load.is_bisque else GLAZED
-            back = self.teller.clock.at(WENT_BACK[load.name])
-            self._visit(back, came_from, load=load, place=self.teller.place("Rack A1"))
-        elif load.unloaded and not (self.row.mark == "B04" and load.is_bisque):
-            self._visit(self._on_its_shelf(load), fired, load=load, place=self._fired_to(load))
-
-    def _queue_glazing(self, load: LoadRow, loaded: datetime) -> None:
+    def _queue_glazing(self, load: LoadRow) -> None:
         again = any(
-            other.kind == "glaze" and other.start < load.start and other.name not in WENT_BACK
+            other.kind == "glaze" and other.start < load.start and other.counts
             for other in self.row.loads
         )
-        glazed = loaded - timedelta(hours=25)
+        glazed = load.loaded_at(self.teller.clock) - GLAZED_BEFORE
         self._visit(glazed, GLAZED, reason="second_glaze_firing" if again else "")
-
-    def _on_its_shelf(self, load: LoadRow) -> datetime:
-        """Return when it came out: as the table says of its last load, else soon after opening."""
-        is_last = load is self.row.begun_loads[-1]
-        if is_last and self.row.stage in ("bisqued", "glaze fired"):
-            return self.teller.clock.at(self.row.since)
-        return self.teller.clock.at(load.unloaded) + timedelta(minutes=10)
-
-    def _fired_to(self, load: LoadRow) -> Place | None:
-        return self.place if load is self.row.begun_loads[-1] else self.teller.place("Rack C1")
 
     def _queue_end(self) -> None:
         since, stage = self.teller.clock.at(self.row.since), self.row.stage
@@ -267,22 +161,12 @@ class History:
         at: datetime,
         spot: Spot,
         *,
-        load: LoadRow | None = None,
         place: Place | None = None,
         reason: str = "",
         grade: str = "",
     ) -> None:
-        visit = Visit(
-            stage=spot.stage,
-            state=spot.state,
-            reason=reason,
-            place=place,
-            occasion_id=_occasion(self.teller, load) if load else None,
-            occasion_name=load.name if load else "",
-            grade=grade,
-        )
-        who = "piet" if load else self.who
-        self._then(at, lambda act, piece: stages.advance(act=act, piece=piece, visit=visit), who)
+        visit = Visit(*spot, reason=reason, place=place, grade=grade)
+        self._then(at, lambda act, piece: stages.advance(act=act, piece=piece, visit=visit))
 
     def _cover(self, at: datetime, state: str) -> None:
         self._then(at, lambda act, piece: covers.cover(act=act, pieces=[piece], state=state))
@@ -291,12 +175,8 @@ class History:
         if place is not None:
             self._then(at, lambda act, piece: moves.move(act=act, pieces=[piece], place=place))
 
-    def _then(self, at: datetime, do: Callable[..., object], who: str = "") -> None:
-        self.teller.then(at, lambda: do(self.teller.act(who or self.who, at), self._piece()))
+    def _then(self, at: datetime, do: Callable[..., object]) -> None:
+        self.teller.then(at, lambda: do(self.teller.act(self.who, at), self._piece()))
 
     def _piece(self) -> Piece:
         return self.bench.piece(self.row.mark)
-
-
-def _occasion(teller: Teller, load: LoadRow) -> UUID:
-    return uuid5(teller.studio.pk, load.name)

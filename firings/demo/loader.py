@@ -1,4 +1,4 @@
-"""Loads the demo studio: people, places, clays, moulds, readings and sixty pieces."""
+"""Loads the demo studio: people, kilns, orders, readings, sixty pieces and twelve loads."""
 
 from __future__ import annotations
 
@@ -6,9 +6,11 @@ from django.db import transaction
 
 from studio.models import Studio
 
-from . import climate, ground, moulds, tables
-from .histories import History, read_pieces
+from . import climate, ground, kilns, moulds, orders, tables
+from .histories import History
+from .loads import queue_loads
 from .pressings import Bench
+from .rows import read_pieces
 from .teller import Clock
 
 
@@ -24,10 +26,16 @@ def load(*, clock: Clock, password: str, slug: str = tables.SLUG) -> Studio:
         castings=moulds.make_moulds(teller, designs),
         makers={row.mark: row.maker or "odile" for row in rows},
         design_of={row.mark: row.design for row in rows},
+        order_of={row.mark: row.commission for row in rows},
     )
+    made = kilns.make_kilns(teller), kilns.make_programmes(teller)
     climate.queue_readings(teller)
+    orders.queue_orders(teller, bench, designs)
     pressed = bench.queue()
     for row in rows:
         History(teller, bench, row, pressed.get(row.mark, [])).queue()
+    orders.queue_pairs(teller, bench, pressed)
+    orders.queue_found(teller, bench)
+    queue_loads(teller, bench, rows, made)
     teller.tell()
     return teller.studio

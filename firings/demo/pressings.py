@@ -13,7 +13,7 @@ from uuid import UUID
 from moulds.models import Casting, Design
 from pieces.actions import parts, pressing
 from pieces.actions.shapes import PartGiven, PieceGiven
-from pieces.models import Part, Piece
+from pieces.models import CommissionLine, Part, Piece
 from studio.domain.ids import uuid7
 from studio.models import SlabBlock
 
@@ -54,8 +54,10 @@ class Bench:
     castings: dict[str, Casting]
     makers: dict[str, str]
     design_of: dict[str, str]
+    order_of: dict[str, str]
     piece_ids: defaultdict[str, UUID] = field(default_factory=lambda: defaultdict(uuid7))
     part_ids: dict[PressedRow, UUID] = field(default_factory=dict)
+    lines: dict[str, CommissionLine] = field(default_factory=dict)
 
     def queue(self) -> dict[str, list[PressedRow]]:
         """Queue all acts at the bench; return the parts of each piece."""
@@ -119,6 +121,7 @@ class Bench:
             mark=mark,
             maker=self.teller.members[self.makers[mark]],
             use="display" if mark[0] in "TIB" else "food",
+            line=self.lines.get(self.order_of[mark]),
         )
 
     def _block(self, mark: str) -> SlabBlock | None:

@@ -34,7 +34,7 @@ class Clock:
         return timedelta(minutes=minutes)
 
     def at(self, wall: str) -> datetime:
-        """Return a wall-clock time of the demo ("2026-10-31 09:00") as an instant."""
+        """Return a wall-clock time of the demo ("2026-10-31 09:00", UTC with a Z) as an instant."""
         return _parsed(wall) + self.shift
 
     def day(self, text: str) -> date:
@@ -44,7 +44,8 @@ class Clock:
 
 def _parsed(wall: str) -> datetime:
     # In UTC, as a sum in London's own time follows its clocks and loses or gains an hour.
-    return datetime.fromisoformat(wall).replace(tzinfo=ZoneInfo(ZONE)).astimezone(UTC)
+    at = datetime.fromisoformat(wall)
+    return (at if at.tzinfo else at.replace(tzinfo=ZoneInfo(ZONE))).astimezone(UTC)
 
 
 Telling = Callable[[], object]

@@ -273,7 +273,7 @@ class TestPieces:
 
     @pytest.mark.parametrize(
         ("mark", "bisque", "glaze"),
-        [("P02", 1, 2), ("T11", 1, 1), ("B03", 1, 1), ("T05", 1, 1), ("J02", 1, 0), ("B04", 0, 0)],
+        [("P02", 1, 2), ("T11", 1, 1), ("B03", 1, 1), ("T05", 1, 1), ("J02", 1, 0), ("B04", 1, 0)],
     )
     def test_show_how_often_they_were_fired(self, demo, mark: str, bisque: int, glaze: int) -> None:
         piece = Piece.objects.of(demo.studio).get(mark=mark)
