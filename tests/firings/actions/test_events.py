@@ -36,9 +36,7 @@ def age_of(kiln):
 
 
 class TestLoading:
-    def test_takes_ware_into_the_kiln_and_keeps_where_it_came_from(
-        self, yard, maker, technician
-    ):
+    def test_takes_ware_into_the_kiln_and_keeps_where_it_came_from(self, yard, maker, technician):
         piece, load = tile(yard, maker[0]), yards.load(yard)
         placement = put(load, maker[0], piece)[0]
         tell(load, technician[0], "settled", NOW)

@@ -158,9 +158,7 @@ class TestOutOfUse:
 
 
 class TestBoard:
-    def test_says_what_each_kiln_is_doing_till_when_and_who_watches(
-        self, yard, maker, technician
-    ):
+    def test_says_what_each_kiln_is_doing_till_when_and_who_watches(self, yard, maker, technician):
         programme = factories.programme(yard.studio)
         load = yards.load(
             yard, watcher=technician[0], programme=programme, more={"expected_h": 9.0}
@@ -225,9 +223,7 @@ class TestAge:
             f"{(NOW + hours * HOUR).isoformat()},{celsius}\n"
             for hours, celsius in ((-20, 20), (-14, 600), (-12, 1000), (-10, 600))
         )
-        technician[1].post(
-            f"{S}loads/{load.pk}/readings/", table, content_type="text/csv"
-        )
+        technician[1].post(f"{S}loads/{load.pk}/readings/", table, content_type="text/csv")
         tell(load, technician[0], "ended", NOW - 11 * HOUR, outcome="fired")
 
         kiln = technician[1].get(f"{S}kilns/{yard.ox.pk}/").json()
@@ -237,9 +233,7 @@ class TestAge:
 
 
 class TestProgrammes:
-    def test_are_made_with_segments_and_say_what_their_cone_needs(
-        self, studio, technician, sent
-    ):
+    def test_are_made_with_segments_and_say_what_their_cone_needs(self, studio, technician, sent):
         answer = sent(
             technician[1],
             f"{S}programmes/",

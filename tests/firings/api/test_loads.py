@@ -130,9 +130,7 @@ class TestRoad:
         load_id = sent(technician[1], f"{S}loads/", slot(yard)).json()["load"]["id"]
         path = f"{S}loads/{load_id}/"
         for client, piece in ((maker[1], mine), (owner[1], theirs)):
-            placed = sent(
-                client, f"{path}placements/", {"pieces": [{"piece_id": str(piece.pk)}]}
-            )
+            placed = sent(client, f"{path}placements/", {"pieces": [{"piece_id": str(piece.pk)}]})
             assert placed.status_code == 201
         settled = sent(technician[1], f"{path}events/", {"kind": "settled"})
         assert settled.json()["load"]["may"]["add"] is False
@@ -145,15 +143,11 @@ class TestRoad:
             told = at(NOW + hours * HOUR, kind=kind, **more)
             assert sent(technician[1], f"{path}events/", told).status_code == 201
         clock.move(hours=40)
-        hot = sent(
-            technician[1], f"{path}events/", at(NOW + 98 * HOUR, kind="opened", celsius=140)
-        )
+        hot = sent(technician[1], f"{path}events/", at(NOW + 98 * HOUR, kind="opened", celsius=140))
         assert (hot.status_code, hot.json()["limit_c"]) == (422, 100.0)
         opened = at(NOW + 99 * HOUR, kind="opened", celsius="205 °F")
         assert sent(technician[1], f"{path}events/", opened).status_code == 201
-        out = at(
-            NOW + 99.5 * HOUR, kind="unloaded", place_id=str(yard.rack.pk), note="all well"
-        )
+        out = at(NOW + 99.5 * HOUR, kind="unloaded", place_id=str(yard.rack.pk), note="all well")
         done = sent(technician[1], f"{path}events/", out).json()
 
         load = maker[1].get(path).json()["load"]
@@ -374,9 +368,7 @@ class TestOne:
 
     def test_says_when_the_clocks_change_while_it_fires(self, yard, maker):
         lit = NOW.replace(day=24, hour=18)
-        load = yards.load(
-            yard, starts_at=lit, made_at=lit - DAY, more={"expected_h": 11.0}
-        )
+        load = yards.load(yard, starts_at=lit, made_at=lit - DAY, more={"expected_h": 11.0})
 
         shown = maker[1].get(f"{S}loads/{load.pk}/").json()["load"]
 

@@ -106,9 +106,7 @@ class TestPlacing:
     def test_does_not_know_pieces_of_another_studio(self, yard, maker, other_studio, sent):
         foreign = factories.piece(factories.design(other_studio))
 
-        answer = sent(
-            maker[1], f"{S}loads/{yards.load(yard).pk}/placements/", ware(foreign)
-        )
+        answer = sent(maker[1], f"{S}loads/{yards.load(yard).pk}/placements/", ware(foreign))
 
         assert answer.status_code == 404
 
@@ -129,9 +127,7 @@ class TestSettledLoad:
         load, following = yards.load(yard), yards.load(yard, starts_at=NOW + 9 * DAY)
         tell(load, technician[0], "settled", NOW - HOUR)
 
-        answer = sent(
-            maker[1], f"{S}loads/{load.pk}/placements/", ware(tile(yard, maker[0]))
-        )
+        answer = sent(maker[1], f"{S}loads/{load.pk}/placements/", ware(tile(yard, maker[0])))
 
         problem = answer.json()
         assert (answer.status_code, problem["type"]) == (409, "/problems/load-settled")
