@@ -436,6 +436,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/lives/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell where each piece of an order stood, those that were lost too. */
+        get: operations["commissions_lives"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/commissions/{commission_id}/outlook/": {
         parameters: {
             query?: never;
@@ -1474,23 +1491,6 @@ export interface paths {
         put?: never;
         /** @description Say that a piece came to a stage, is lost, or was found. */
         post: operations["studios_pieces_stage_events_create"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/studios/{slug}/pieces/{piece_id}/uses/": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /** @description Restrict a piece to display; only the owner lifts that again. */
-        post: operations["studios_pieces_uses_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2859,6 +2859,12 @@ export interface components {
             closed: components["schemas"]["CommissionRowOut"][];
             journal_seq: number;
             on_course: components["schemas"]["CommissionRowOut"][];
+        };
+        CommissionLivesOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            pieces: components["schemas"]["PieceLifeOut"][];
         };
         CommissionOut: {
             /** Format: date-time */
@@ -5504,6 +5510,11 @@ export interface components {
             journal_seq: number;
             /** Format: date */
             likely_from: string | null;
+            /**
+             * Format: date
+             * @description The day by which it is as likely there as not.
+             */
+            likely_middle: string | null;
             /** Format: date */
             likely_until: string | null;
             lines: components["schemas"]["OutlookLineOut"][];
@@ -6361,6 +6372,14 @@ export interface components {
             x_mm?: number | string | null;
             y_mm?: number | string | null;
         };
+        PieceLifeOut: {
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            line_id: string;
+            mark: string;
+            spans: components["schemas"]["StayOut"][];
+        };
         PieceNamedOut: {
             design_name: string;
             /** Format: uuid */
@@ -6392,19 +6411,6 @@ export interface components {
             visits: components["schemas"]["VisitOut"][];
             waits_for: string | null;
             warnings: components["schemas"]["WordOut"][];
-        };
-        /** @description What every answer to an act says. */
-        PieceUseOut: {
-            /** Format: uuid */
-            id: string;
-            journal_seq: number;
-            piece: components["schemas"]["PieceBriefOut"];
-            /**
-             * @description * `food` - food
-             *     * `display` - display
-             * @enum {string}
-             */
-            use: "food" | "display";
         };
         /** @description What every act says of itself; each act adds its own fields. */
         PieceWeighingInRequest: {
@@ -7920,6 +7926,19 @@ export interface components {
             next: string | null;
             results: components["schemas"]["StateSaidOut"][];
         };
+        StayOut: {
+            /** @description How it was covered while it dried; else empty. */
+            cover: string;
+            /** Format: date-time */
+            from_at: string;
+            stage: string;
+            state: string;
+            /**
+             * Format: date-time
+             * @description Null while it lasts.
+             */
+            until_at: string | null;
+        };
         /** @description What one step costs: the share that survives it, and its days. */
         StepFigureOut: {
             entered: number;
@@ -8325,40 +8344,6 @@ export interface components {
              * @enum {string}
              */
             temperature: "c" | "f";
-        };
-        /** @description What every act says of itself; each act adds its own fields. */
-        UseInRequest: {
-            /**
-             * Format: int64
-             * @description Highest journal number this device had seen.
-             * @default 0
-             */
-            based_on: number;
-            /** Format: uuid */
-            corrects?: string | null;
-            /**
-             * Format: date-time
-             * @description When it happened, as the person says.
-             */
-            happened_at: string;
-            /**
-             * Format: uuid
-             * @description Made by the writer; the same id sent again is the same act.
-             */
-            id: string;
-            /** @default  */
-            note: string;
-            /**
-             * Format: date-time
-             * @description The sender's clock at sending.
-             */
-            sent_at?: string;
-            /**
-             * @description * `food` - Food
-             *     * `display` - Display
-             * @enum {string}
-             */
-            use: "food" | "display";
         };
         VisitOut: {
             /** Format: date-time */
@@ -9584,6 +9569,37 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["OrderLineActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    commissions_lives: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CommissionLivesOut"];
                 };
             };
             /** @description What went wrong. */
@@ -12797,41 +12813,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PieceActOut"];
-                };
-            };
-            /** @description What went wrong. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    studios_pieces_uses_create: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                piece_id: string;
-                slug: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["UseInRequest"];
-            };
-        };
-        responses: {
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["PieceUseOut"];
                 };
             };
             /** @description What went wrong. */
