@@ -1,6 +1,5 @@
 /** What orders, their history, what stands together, and found ware answer. */
 import type { components } from "./schema";
-import type { Snapshot } from "./shapes";
 
 type Schemas = components["schemas"];
 
@@ -23,28 +22,13 @@ export type ToldKind = OrderTold["kind"];
 export type OutlookAnswer = Schemas["OutlookOut"];
 export type Outlook = Schemas["OutlookLineOut"];
 
+export type LivesAnswer = Schemas["CommissionLivesOut"];
+export type PieceLife = Schemas["PieceLifeOut"];
+/** Where a piece stood, from when to when; null is until now. */
+export type LifeSpan = Schemas["StayOut"];
+
 export type FoundRow = Schemas["FoundOut"];
 export type FoundWhole = Schemas["FoundWholeOut"];
 export type FoundOwner = Schemas["LikelyOwnerOut"];
 export type FoundClaim = Schemas["ClaimOut"];
 export type Looks = Schemas["FoundInRequest"]["looks"];
-
-/** Where a piece stood, from when to when; null is until now. */
-export interface LifeSpan {
-  stage: string;
-  state: string;
-  cover: string;
-  from_at: string;
-  until_at: string | null;
-}
-
-export interface PieceLife {
-  id: string;
-  mark: string;
-  line_id: string | null;
-  spans: LifeSpan[];
-}
-
-export interface LivesAnswer extends Snapshot {
-  pieces: PieceLife[];
-}

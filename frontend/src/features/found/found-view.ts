@@ -23,7 +23,8 @@ function after<Row extends FoundRow>(row: Row, act: KeptAct): Row {
   if (act.about["found_id"] !== row.id) return row;
   const kind = act.about["kind"];
   if (act.verb === "found_ended" && isEnd(kind)) return { ...row, state: kind };
-  return act.verb === "claimed" ? { ...row, claims_count: row.claims_count + 1 } : row;
+  // Once heard, the claim is among those the studio counts.
+  return act.verb === "claimed" && act.state === "waiting" ? { ...row, claims_count: row.claims_count + 1 } : row;
 }
 
 export function foundListView(rows: readonly FoundRow[], seq: number, acts: readonly KeptAct[]): FoundListView {

@@ -14,7 +14,7 @@ export function deliveryOf(order: OrderWhole, outlook: OutlookAnswer | null): De
   return {
     promised: order.promised_date,
     likelyFrom: outlook ? outlook.likely_from : order.likely_from,
-    likelyMiddle: null,
+    likelyMiddle: outlook?.likely_middle ?? null,
     likelyUntil: outlook ? outlook.likely_until : order.likely_until,
   };
 }

@@ -48,7 +48,7 @@ describe("a strip", () => {
 
   it("ends where the piece was handed over", () => {
     const [first] = livesAnswer().pieces;
-    const life = { ...first, id: "x", mark: "X", line_id: null, spans: [
+    const life = { ...first, id: "x", mark: "X", line_id: "l1", spans: [
       { stage: "finished", state: "packed", cover: "", from_at: "2026-10-10T09:00:00Z", until_at: "2026-10-20T09:00:00Z" },
       { stage: "delivered", state: "delivered", cover: "", from_at: "2026-10-20T09:00:00Z", until_at: null },
     ] };
@@ -72,7 +72,7 @@ describe("the days", () => {
 
   it("cover an order of a whole year without the names touching", () => {
     const [first] = livesAnswer().pieces;
-    const old: PieceLife = { id: "x", mark: "X", line_id: null, spans: [{ stage: "drying", state: "drying", cover: "", from_at: "2025-10-01T09:00:00Z", until_at: null }] };
+    const old: PieceLife = { id: "x", mark: "X", line_id: "l1", spans: [{ stage: "drying", state: "drying", cover: "", from_at: "2025-10-01T09:00:00Z", until_at: null }] };
     const { weeks } = drawn(first ? [first, old] : []);
     weeks.slice(1).forEach((week, place) => { expect(week.x - (weeks[place]?.x ?? 0)).toBeGreaterThan(30); });
   });
@@ -81,7 +81,7 @@ describe("the days", () => {
 describe("what is drawn", () => {
   it("is nothing while no clay was pressed", () => {
     expect(drawLives([], around)).toBeNull();
-    expect(drawLives([{ id: "x", mark: "X", line_id: null, spans: [{ stage: "pressing", state: "to_press", cover: "", from_at: "2026-10-01T09:00:00Z", until_at: null }] }], around)).toBeNull();
+    expect(drawLives([{ id: "x", mark: "X", line_id: "l1", spans: [{ stage: "pressing", state: "to_press", cover: "", from_at: "2026-10-01T09:00:00Z", until_at: null }] }], around)).toBeNull();
   });
 
   it("tells covered from open drying by the cover alone", () => {
