@@ -1,0 +1,130 @@
+/** A load in the fire and after: what it reads, its curve, its cones, when it may be opened; stopped, what it may become. */
+import type { ConeSeen, KilnReading, LoadWhole } from "../../api/shapes-firings";
+import { clock, dayAndClock, realTime } from "../../domain/clock";
+import { count, halves, joinFacts, temperature, THIN, upperFirst } from "../../domain/format";
+import { Act, SmallAct } from "../../ui/act";
+import { Fact, Mark } from "../../ui/seam";
+import { Standing } from "../../ui/standing";
+import { handWords } from "./cone-series";
+import { usedReadings } from "./curve-geometry";
+import { FiringCurve } from "./firing-curve";
+import css from "./kilns.module.css";
+import { isEventKind } from "./load-acts";
+import { Cautions, Log, Makers, Warnings } from "./load-parts";
+import type { Shown } from "./load";
+import { loadVerdict, openingBasis, openingWords } from "./load-words";
+import type { Around } from "./load-words";
+
+export function FiringView({ it, around }: Shown) {
+  const { load } = it;
+  return (
+    <>
+      <Standing drawing={<Mark mark={load.kiln.number} noun={load.kiln.name} />} {...loadVerdict(load, around)} />
+      {load.is_in_doubt && <Fact label="" natch="two" value="Two stories of this load" note="what cannot both be so stands in its log" />}
+      <AskedReadings it={it} around={around} />
+      {load.state === "stopped" && <Stopped it={it} around={around} />}
+      <FiringCurve load={load} now={around.now} />
+      <Took load={load} around={around} />
+      <LastThree it={it} around={around} />
+      <Cones load={load} around={around} />
+      {load.state === "cooling" && load.opening && <Fact label="opens" natch="guess" value={upperFirst(openingWords(load.opening, around))} note={`${openingBasis(load.opening)} · only a measured temperature opens it`} />}
+      <Warnings load={load} />
+      <Makers load={load} />
+      <Cautions cautions={load.cautions} />
+      <Log it={it} around={around} />
+    </>
+  );
+}
+
+function Took({ load, around: { now, zone } }: { load: LoadWhole; around: Around }) {
+  const { started_at, ended_at } = load.times;
+  if (started_at === null) return null;
+  const [from, to] = [new Date(started_at), ended_at === null ? now : new Date(ended_at)];
+  const hours = (to.getTime() - from.getTime()) / 3_600_000;
+  const value = realTime(from, to, zone) ?? `${halves(load.firing_h ?? hours)}${THIN}h`;
+  const note = joinFacts(
+    `${dayAndClock(from, now, zone)}${ended_at === null ? "" : ` to ${clock(to, zone)}`}`, load.clock_change?.words,
+    load.gap_h > 0 ? `${halves(load.gap_h)}${THIN}h of it without power` : `${halves(load.hot_h)}${THIN}h above 600${THIN}°C`,
+  );
+  return <Fact label={ended_at === null ? "so far" : "took"} value={upperFirst(value)} note={note} />;
+}
+
+/** The last three readings, the newest first. */
+export function LastThree({ it: { load, keptIds }, around: { now, zone, units } }: Omit<Shown, "fit">) {
+  const last = usedReadings(load.readings).map(({ reading }) => reading).slice(-3).reverse();
+  return (
+    <>
+      {last.map((reading, place) => (
+        <Fact
+          key={reading.id} label={place === 0 ? "last" : "before"} natch={keptIds.has(reading.id) ? "kept" : "none"}
+          value={`${temperature(reading.reading_c, units)} at ${dayAndClock(new Date(reading.taken_at), now, zone)}`}
+          note={joinFacts(reading.set_c === null ? null : `programme ${temperature(reading.set_c, units)}`, reading.words || null, reading.use === "over_top" ? "over its top" : null) || undefined}
+        />
+      ))}
+    </>
+  );
+}
+
+/** A figure that can hardly be so: kept, left out of the curve, and asked about here. */
+export function AskedReadings({ it, around: { now, zone, units } }: Omit<Shown, "fit">) {
+  const asked = it.load.readings.filter(({ use }) => use === "asked" || use === "left_out");
+  return (
+    <>
+      {asked.slice(0, 2).map((reading: KilnReading) => (
+        <Fact key={reading.id} label="asked" natch="hand" value={`${temperature(reading.reading_c, units)} at ${dayAndClock(new Date(reading.taken_at), now, zone)}?`} note={reading.why || "it can hardly be so; it is kept, and left out of the curve"}>
+          {reading.instead_c !== null && it.load.may.record && (
+            <SmallAct onPress={() => { if (reading.instead_c !== null) it.mend(reading, reading.instead_c); }}>{`It was ${temperature(reading.instead_c, units)}`}</SmallAct>
+          )}
+        </Fact>
+      ))}
+    </>
+  );
+}
+
+/** `Top and middle flat, bottom 6`: the firing cone of each shelf, then what the guard says. */
+function Cones({ load, around: { now, zone } }: { load: LoadWhole; around: Around }) {
+  if (load.cones.length === 0) return null;
+  const latest = new Map<string, ConeSeen>(load.cones.map((cone) => [`${String(cone.level)}${cone.role}`, cone]));
+  const firing = [...latest.values()].filter(({ role }) => role === "firing").sort((one, other) => (other.level ?? 0) - (one.level ?? 0));
+  const value = firing.map(({ level, cone, clock_hand }) => `${level === null ? "" : `shelf ${String(level)}: `}cone ${cone} ${handWords(clock_hand).toLowerCase()}`).join(", ");
+  const others = [...latest.values()].filter(({ role }) => role !== "firing").map(({ role, clock_hand }) => `${role} ${handWords(clock_hand).toLowerCase()}`);
+  const at = load.cones.at(-1)?.happened_at;
+  return <Fact label="cones" natch="none" value={upperFirst(value || others.join(", "))} note={joinFacts(value ? others.slice(0, 2).join(", ") : null, at && `seen ${dayAndClock(new Date(at), now, zone)}`)} />;
+}
+
+function Stopped({ it, around }: Omit<Shown, "fit">) {
+  const { now, zone, units } = around;
+  const { stopped, may } = it.load;
+  if (stopped === null) return <Fact label="" natch="hand" value="What becomes of it is decided next" note="kept here; the studio names the choices when it is heard" />;
+  const { facts, caution, choices } = stopped;
+  return (
+    <>
+      <Fact
+        label="reached" value={facts.highest_c === null ? "Nothing was read" : `${temperature(facts.highest_c, units)}${facts.highest_at ? ` at ${dayAndClock(new Date(facts.highest_at), now, zone)}` : ""}`}
+        note={joinFacts(`${halves(facts.above_600_h)}${THIN}h above 600${THIN}°C`, `${halves(facts.gap_h)}${THIN}h without power`, facts.last_c !== null && `last ${temperature(facts.last_c, units)}`)}
+      />
+      <Fact label="mind" note={caution} />
+      {may.record && choices.map((choice) => (
+        <Fact key={choice.code} label="" note={choice.words}>
+          <div class={css.stack}>
+            <Act
+              onPress={() => {
+                if (!isEventKind(choice.kind)) return;
+                it.tell(choice.kind, { ...(isOutcome(choice.outcome) ? { outcome: choice.outcome } : {}) });
+              }}
+            >
+              {CHOICES[choice.code]}
+            </Act>
+          </div>
+        </Fact>
+      ))}
+      {it.load.cones.length === 0 && may.record && <Fact label="" note={`${count(it.load.pieces, "piece", "pieces")} in it. Cones read now, or when it is cold, speak louder than hours.`} />}
+    </>
+  );
+}
+
+const CHOICES = { resume: "Light it again", refire: "Fire it anew, not fired", accept_by_cone: "Fired, by its cones" } as const;
+
+function isOutcome(outcome: string): outcome is "fired" | "not_fired" | "unsure" {
+  return outcome === "fired" || outcome === "not_fired" || outcome === "unsure";
+}

@@ -1,0 +1,77 @@
+/** One load, from its booking to the last piece on the rack: before it is lit its ware, after that its curve. */
+import type { FitAnswer, LoadAnswer } from "../../api/shapes-firings";
+import { Failed, Waiting } from "../common/failed";
+import { SaidLine } from "../common/said-line";
+import { Screen } from "../common/screen";
+import { useSession, useZone } from "../common/session";
+import { useNow } from "../common/use-now";
+import { AddWare } from "./add-ware";
+import { ChangeLoad } from "./change-load";
+import { ConesSheet } from "./cones-sheet";
+import { EventSheet } from "./event-sheet";
+import { FiringView } from "./load-firing";
+import { MoreSheet } from "./load-more";
+import { LoadTray } from "./load-tray";
+import { WareView } from "./load-ware";
+import { loadTitle } from "./load-words";
+import type { Around } from "./load-words";
+import { PlacementSheet } from "./placement-sheet";
+import { UnloadSheet } from "./unload-sheet";
+import { useFit, useLoad, useLoadScreen } from "./use-load";
+import type { Load } from "./use-load";
+
+const HOME = "/kilns";
+const BEFORE_FIRE: ReadonlySet<string> = new Set(["open", "settled", "loading", "called_off"]);
+
+export function LoadScreen({ id = "" }: { id?: string }) {
+  const screen = useLoadScreen(id);
+  switch (screen.state) {
+    case "loading":
+      return <Waiting title="Load" within={HOME} isSlow={screen.isSlow} />;
+    case "failed":
+      return <Failed title="Load" within={HOME} failure={screen.failure} again={screen.again} />;
+    case "ready":
+      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} again={screen.again} />;
+  }
+}
+
+export interface Shown {
+  it: Load;
+  fit: FitAnswer | null;
+  around: Around;
+}
+
+function Ready({ snapshot, heardAt, again }: { snapshot: LoadAnswer; heardAt: Date | null; again: () => void }) {
+  const { units } = useSession().membership.member;
+  const around = { now: useNow(), zone: useZone(), units };
+  const it = useLoad(snapshot);
+  const fit = useFit(snapshot.load.id);
+  const shown = { it, fit, around };
+  const { load, sheet } = it;
+  switch (sheet.name) {
+    case "add":
+      return <AddWare {...shown} />;
+    case "unload":
+      return <UnloadSheet {...shown} />;
+    case "cones":
+      return <ConesSheet {...shown} />;
+    case "more":
+      return <MoreSheet it={it} />;
+    case "change":
+      return <ChangeLoad it={it} again={again} />;
+    case "event":
+      return <EventSheet key={sheet.kind} {...shown} kind={sheet.kind} />;
+    case "placement":
+      return <PlacementSheet {...shown} id={sheet.id} again={again} />;
+    case "none":
+    case "ware":
+      break;
+  }
+  const isWare = BEFORE_FIRE.has(load.state) || sheet.name === "ware";
+  return (
+    <Screen title={load.number} when={loadTitle(load)} within={HOME} heardAt={heardAt} tray={<LoadTray it={it} isWare={isWare} />}>
+      <SaidLine mark={load.number} saying={it.saying} />
+      {isWare ? <WareView {...shown} /> : <FiringView {...shown} />}
+    </Screen>
+  );
+}

@@ -1,0 +1,44 @@
+/** Ware that waits, in words. */
+import type { QueueGroup, QueueRow } from "../../api/shapes-firings";
+import { date } from "../../domain/clock";
+import { count, joinFacts, THIN, upperFirst } from "../../domain/format";
+
+export function litresWords(litres: number): string {
+  return `${litres < 10 ? litres.toFixed(1).replace(/\.0$/, "") : String(Math.round(litres))}${THIN}l`;
+}
+
+/** `waits 9 d`, or since today. */
+export function waitsWords(days: number): string {
+  return days <= 0 ? "since today" : `waits ${String(days)}${THIN}d`;
+}
+
+export function groupTitle({ kind, cone }: Pick<QueueGroup, "kind" | "cone">): string {
+  return `${upperFirst(kind)}, ${cone ? `cone ${cone}` : "cone not said"}`;
+}
+
+export function groupEvidence({ oldest_days, litres, rows }: QueueGroup): string {
+  const first = rows.slice(0, 3).map(({ piece }) => piece.mark).join(", ");
+  const more = rows.length > 3 ? ` and ${String(rows.length - 3)} more` : "";
+  return joinFacts(oldest_days > 0 ? `oldest waits ${String(oldest_days)}${THIN}d` : "ready today", litresWords(litres), `${first}${more}`);
+}
+
+export function dueWords(due: string | null, now: Date, zone: string): string | null {
+  return due === null ? null : `due ${date(new Date(`${due}T12:00:00Z`), now, zone)}`;
+}
+
+export interface RowWords {
+  verdict: string;
+  evidence: string;
+  spoken: string;
+}
+
+/** `Jun, waits 9 d`, then due day, place and what to mind. */
+export function queueRowWords(row: QueueRow, now: Date, zone: string): RowWords {
+  const verdict = upperFirst([row.maker?.first_name, waitsWords(row.waits_days)].filter(Boolean).join(", "));
+  const evidence = joinFacts(dueWords(row.due_date, now, zone), row.place?.name, row.dry_evidence.ok ? row.warnings[0]?.detail : row.dry_evidence.detail);
+  return { verdict, evidence, spoken: `${row.piece.mark}, ${row.piece.noun}: ${verdict}. ${evidence.replaceAll(" · ", ", ")}. ${row.reason}` };
+}
+
+export function waitingCount(groups: readonly QueueGroup[]): string {
+  return count(groups.reduce((sum, { rows }) => sum + rows.length, 0), "piece", "pieces");
+}
