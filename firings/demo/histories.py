@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from datetime import datetime, timedelta
 from functools import partial
 from typing import Final
@@ -19,11 +18,11 @@ from pieces.domain.stages import (
 )
 from pieces.models import Piece
 from studio.domain.ids import uuid7
-from studio.models import Place
+from studio.models import Act, Place
 
 from . import orders
 from .order_tables import PLANNED_TOGETHER
-from .pressings import Bench, PressedRow
+from .pressings import Bench, Doing, PressedRow
 from .rows import LoadRow, PieceRow
 from .teller import Teller
 
@@ -36,9 +35,9 @@ NOT_GLAZED_FOR: Final = ("F-209",)
 # Words of the table, and where in the job they are.
 ENDS: Final = {"checked": CHECKED, "packed": PACKED, "delivered": DELIVERED}
 SCRAPS: Final = {
-    "T27": ("corner_crack", "none"),
-    "S01": ("join_opened", "mixed"),
-    "B04": ("burst_in_kiln", "none"),
+    "T27": ("corner crack", "none"),
+    "S01": ("handle join opened", "mixed"),
+    "B04": ("burst in the kiln", "none"),
 }
 
 
@@ -85,7 +84,7 @@ class History:
 
         def make() -> None:
             act = self.teller.act(self.who, at)
-            parts.make(act=act, piece=self._piece(), id=uuid7(), role=role)
+            parts.make(act=act, piece=self.bench.piece(self.row.mark), id=uuid7(), role=role)
 
         self.teller.then(at, make)
 
@@ -142,7 +141,7 @@ class History:
         elif stage == "scrapped":
             cause, reclaim = SCRAPS[self.row.mark]
             lost = partial(stages.lose, cause=cause, reclaim=reclaim)
-            self._then(since, lambda act, piece: lost(act=act, pieces=[piece]))
+            self._then(since, lambda act, held: lost(act=act, pieces=held), cause)
         elif stage in ENDS:
             self._queue_finish(ENDS[stage], since)
 
@@ -166,17 +165,19 @@ class History:
         grade: str = "",
     ) -> None:
         visit = Visit(*spot, reason=reason, place=place, grade=grade)
-        self._then(at, lambda act, piece: stages.advance(act=act, piece=piece, visit=visit))
+
+        def advance(act: Act, pieces: list[Piece]) -> None:
+            stages.advance_all(act=act, visits=[(piece, visit) for piece in pieces])
+
+        self._then(at, advance, f"{visit}")
 
     def _cover(self, at: datetime, state: str) -> None:
-        self._then(at, lambda act, piece: covers.cover(act=act, pieces=[piece], state=state))
+        self._then(at, lambda act, held: covers.cover(act=act, pieces=held, state=state), state)
 
     def _move(self, at: datetime, place: Place | None) -> None:
         if place is not None:
-            self._then(at, lambda act, piece: moves.move(act=act, pieces=[piece], place=place))
+            put = partial(moves.move, place=place)
+            self._then(at, lambda act, held: put(act=act, pieces=held), place.name)
 
-    def _then(self, at: datetime, do: Callable[..., object]) -> None:
-        self.teller.then(at, lambda: do(self.teller.act(self.who, at), self._piece()))
-
-    def _piece(self) -> Piece:
-        return self.bench.piece(self.row.mark)
+    def _then(self, at: datetime, do: Doing, what: str) -> None:
+        self.bench.together(self.who, at, what, self.row.mark, do)

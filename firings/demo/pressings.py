@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import csv
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field
 from datetime import datetime
 from pathlib import Path
@@ -15,12 +15,13 @@ from pieces.actions import parts, pressing
 from pieces.actions.shapes import PartGiven, PieceGiven
 from pieces.models import CommissionLine, Part, Piece
 from studio.domain.ids import uuid7
-from studio.models import SlabBlock
+from studio.models import Act, SlabBlock
 
 from . import tables
 from .teller import Teller
 
 TABLE = Path(__file__).with_name("pressed.csv")
+Doing = Callable[[Act, list[Piece]], object]
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +59,7 @@ class Bench:
     piece_ids: defaultdict[str, UUID] = field(default_factory=lambda: defaultdict(uuid7))
     part_ids: dict[PressedRow, UUID] = field(default_factory=dict)
     lines: dict[str, CommissionLine] = field(default_factory=dict)
+    _together: dict[tuple[str, datetime, str], list[str]] = field(default_factory=dict)
 
     def queue(self) -> dict[str, list[PressedRow]]:
         """Queue all acts at the bench; return the parts of each piece."""
@@ -135,6 +137,15 @@ class Bench:
         told = list(Part.objects.filter(pk__in=[self.part_ids[row] for row in rows]))
         act = self.teller.act(self.makers[rows[0].piece], at)
         parts.record_events(act=act, parts=told, kind=kind)
+
+    def together(self, who: str, at: datetime, what: str, mark: str, do: Doing) -> None:
+        """Queue one act for all pieces to which one person does the same at the same time."""
+        marks = self._together.setdefault((who, at, what), [])
+        marks.append(mark)
+        if len(marks) == 1:
+            self.teller.then(
+                at, lambda: do(self.teller.act(who, at), [self.piece(each) for each in marks])
+            )
 
     def piece(self, mark: str) -> Piece:
         """Return a piece that has been begun."""

@@ -299,9 +299,9 @@ class TestPieces:
     @pytest.mark.parametrize(
         ("mark", "cause", "reclaim"),
         [
-            ("T27", "corner_crack", "none"),
-            ("S01", "join_opened", "mixed"),
-            ("B04", "burst_in_kiln", "none"),
+            ("T27", "corner crack", "none"),
+            ("S01", "handle join opened", "mixed"),
+            ("B04", "burst in the kiln", "none"),
         ],
     )
     def test_say_why_they_were_lost(self, demo, mark: str, cause: str, reclaim: str) -> None:
