@@ -8,7 +8,7 @@ import { Block, Fact, Row } from "../../ui/seam";
 import { Screen } from "../common/screen";
 import css from "./kilns.module.css";
 import type { Shown } from "./load";
-import { queueRowWords } from "./queue-words";
+import { queueRowWords, shortly } from "./queue-words";
 import { NO_SHEET, useCouldGo, useFit } from "./use-load";
 
 /** What a reason of one who may override can lift. */
@@ -38,6 +38,8 @@ export function AddWare({ it, around }: Shown) {
     tick(next);
   };
   const send = (): void => { it.putOn(chosen.map(({ piece }) => ({ id: piece.id, mark: piece.mark })), wantsReason ? reason.trim() : ""); };
+  const ready = rows.filter((row) => !needsReason(row));
+  const rowOf = (row: CouldGoRow) => <Ready key={row.piece.id} row={row} isTicked={ticked.has(row.piece.id)} mayTick={mayTick(row, load.may.override)} toggle={toggle} around={around} />;
   if (isThing) return <Thing it={it} back={() => { setThing(false); }} />;
   const tray = (
     <Tray isDead={it.saying.isDead} reason={chosen.length > 0 ? fit?.sentence : undefined}>
@@ -55,11 +57,12 @@ export function AddWare({ it, around }: Shown) {
         </Fact>
       )}
       {answer !== null && (
-        <Block name="Ready" count={rows.length} note={chosen.length > 0 ? `${String(chosen.length)} chosen` : undefined}>
-          {rows.map((row) => <Ready key={row.piece.id} row={row} isTicked={ticked.has(row.piece.id)} mayTick={mayTick(row, load.may.override)} toggle={toggle} around={around} />)}
-          {rows.length === 0 && <li><Fact label="" natch="done" value="Nothing that is ready waits for this." note={`For a ${load.kind} firing, cone ${load.cone}.`} /></li>}
+        <Block name="Ready" count={ready.length} note={chosen.length > 0 ? `${String(chosen.length)} chosen` : undefined}>
+          {ready.map(rowOf)}
+          {ready.length === 0 && <li><Fact label="" natch="done" value="Nothing that is ready waits for this." note={`For a ${load.kind} firing, cone ${load.cone}.`} /></li>}
         </Block>
       )}
+      {rows.length > ready.length && <Block name="Not yet" count={rows.length - ready.length}>{rows.filter(needsReason).map(rowOf)}</Block>}
       <div class={css.more}><Act onPress={() => { setThing(true); }}>Something that is no piece…</Act></div>
     </Screen>
   );
@@ -67,7 +70,7 @@ export function AddWare({ it, around }: Shown) {
 
 function Ready({ row, isTicked, mayTick: may, toggle, around }: { row: CouldGoRow; isTicked: boolean; mayTick: boolean; toggle: (id: string) => void; around: Shown["around"] }) {
   const { verdict, evidence, spoken } = queueRowWords(row, around.now, around.zone);
-  const against = row.refused?.detail ?? (row.fits === "does_not_fit" ? "finds no room on it" : row.fits === "doubtful" ? "doubtful whether it finds room" : null);
+  const against = (row.refused && shortly(row.refused.detail, row.piece.mark)) ?? (row.fits === "does_not_fit" ? "finds no room on it" : row.fits === "doubtful" ? "doubtful whether it finds room" : null);
   const said = against === null ? evidence : joinFacts(against, evidence.split(" · ")[0]);
   const words = { mark: row.piece.mark, noun: row.piece.noun, verdict, evidence: said };
   if (!may) return <Row {...words} natch="refused" spoken={`${spoken} Not now: ${against ?? ""}`} href={`/pieces/${row.piece.id}`} />;

@@ -27,10 +27,6 @@ export const HANDS = [
 
 export type Hand = (typeof HANDS)[number]["value"];
 
-export function handWords(hand: number | null): string {
-  return HANDS.find(({ value }) => value === String(hand))?.words ?? (hand === null ? "not seen" : String(hand));
-}
-
 /** `Cone 6` */
 export function coneWords(cone: string): string {
   return cone === "" ? "no cone said" : upperFirst(`cone ${cone}`);

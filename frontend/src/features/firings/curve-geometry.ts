@@ -88,7 +88,9 @@ export function drawCurve(log: Log, { width, rem, unit, now }: CurveAround): Cur
   const last = Math.max(placed.at(-1)?.hours ?? 0, log.curve.at(-1)?.elapsed_h ?? 0);
   if (last <= 0) return null;
   const top = Math.max(...placed.map((one) => shownDegrees(one.reading.reading_c, unit)), ...log.curve.map((corner) => shownDegrees(corner.planned_c, unit)), 100);
-  const plot = { left: 3.4 * rem, right: width - 8, top: 2.2 * rem, bottom: 2.2 * rem + PLOT_PX };
+  // The words of a clock change want a line of their own over the plot.
+  const head = (log.clock_change === null ? 1.6 : 2.2) * rem;
+  const plot = { left: 3.4 * rem, right: width - 8, top: head, bottom: head + PLOT_PX };
   const step = stepOf(top);
   const x: Axis = { from: 0, to: last, start: plot.left, end: plot.right };
   const y: Axis = { from: Math.min(0, ...placed.map((one) => shownDegrees(one.reading.reading_c, unit))), to: top * 1.04, start: plot.bottom, end: plot.top };

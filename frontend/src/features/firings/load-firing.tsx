@@ -1,11 +1,11 @@
 /** A load in the fire and after: what it reads, its curve, its cones, when it may be opened; stopped, what it may become. */
-import type { ConeSeen, KilnReading, LoadWhole } from "../../api/shapes-firings";
+import type { KilnReading, LoadWhole } from "../../api/shapes-firings";
 import { clock, dayAndClock, realTime } from "../../domain/clock";
 import { count, halves, joinFacts, temperature, THIN, upperFirst } from "../../domain/format";
 import { Act, SmallAct } from "../../ui/act";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
-import { handWords } from "./cone-series";
+import { conesWords } from "./cone-words";
 import { usedReadings } from "./curve-geometry";
 import { FiringCurve } from "./firing-curve";
 import css from "./kilns.module.css";
@@ -44,7 +44,7 @@ function Took({ load, around: { now, zone } }: { load: LoadWhole; around: Around
   const value = realTime(from, to, zone) ?? `${halves(load.firing_h ?? hours)}${THIN}h`;
   const note = joinFacts(
     `${dayAndClock(from, now, zone)}${ended_at === null ? "" : ` to ${clock(to, zone)}`}`, load.clock_change?.words,
-    load.gap_h > 0 ? `${halves(load.gap_h)}${THIN}h of it without power` : `${halves(load.hot_h)}${THIN}h above 600${THIN}°C`,
+    load.gap_h > 0 ? `${halves(load.gap_h)}${THIN}h of it without power` : load.hot_h > 0 && `${halves(load.hot_h)}${THIN}h above 600${THIN}°C`,
   );
   return <Fact label={ended_at === null ? "so far" : "took"} value={upperFirst(value)} note={note} />;
 }
@@ -56,7 +56,7 @@ export function LastThree({ it: { load, keptIds }, around: { now, zone, units } 
     <>
       {last.map((reading, place) => (
         <Fact
-          key={reading.id} label={place === 0 ? "last" : "before"} natch={keptIds.has(reading.id) ? "kept" : "none"}
+          key={reading.id} label={place === 0 ? "last" : place === 1 ? "before" : ""} natch={keptIds.has(reading.id) ? "kept" : "none"}
           value={`${temperature(reading.reading_c, units)} at ${dayAndClock(new Date(reading.taken_at), now, zone)}`}
           note={joinFacts(reading.set_c === null ? null : `programme ${temperature(reading.set_c, units)}`, reading.words || null, reading.use === "over_top" ? "over its top" : null) || undefined}
         />
@@ -81,15 +81,11 @@ export function AskedReadings({ it, around: { now, zone, units } }: Omit<Shown, 
   );
 }
 
-/** `Top and middle flat, bottom 6`: the firing cone of each shelf, then what the guard says. */
 function Cones({ load, around: { now, zone } }: { load: LoadWhole; around: Around }) {
-  if (load.cones.length === 0) return null;
-  const latest = new Map<string, ConeSeen>(load.cones.map((cone) => [`${String(cone.level)}${cone.role}`, cone]));
-  const firing = [...latest.values()].filter(({ role }) => role === "firing").sort((one, other) => (other.level ?? 0) - (one.level ?? 0));
-  const value = firing.map(({ level, cone, clock_hand }) => `${level === null ? "" : `shelf ${String(level)}: `}cone ${cone} ${handWords(clock_hand).toLowerCase()}`).join(", ");
-  const others = [...latest.values()].filter(({ role }) => role !== "firing").map(({ role, clock_hand }) => `${role} ${handWords(clock_hand).toLowerCase()}`);
+  const words = conesWords(load.cones);
+  if (words === null) return null;
   const at = load.cones.at(-1)?.happened_at;
-  return <Fact label="cones" natch="none" value={upperFirst(value || others.join(", "))} note={joinFacts(value ? others.slice(0, 2).join(", ") : null, at && `seen ${dayAndClock(new Date(at), now, zone)}`)} />;
+  return <Fact label="cones" value={words.value} note={joinFacts(words.note, at && `seen ${dayAndClock(new Date(at), now, zone)}`)} />;
 }
 
 function Stopped({ it, around }: Omit<Shown, "fit">) {

@@ -7,7 +7,7 @@ import { Asked, Cautions, Log, Makers, Warnings } from "./load-parts";
 import type { Shown } from "./load";
 import { levelOf } from "./load-overlay";
 import { fitWords, loadVerdict, placementMark, RESULTS, slotWords } from "./load-words";
-import { dueWords } from "./queue-words";
+import { dueWords, shortly } from "./queue-words";
 import { ShelfPlans } from "./shelf-plan";
 import { levelName } from "./shelf-words";
 import { useCouldGo } from "./use-load";
@@ -56,7 +56,7 @@ function CouldGo({ loadId, around }: { loadId: string; around: Shown["around"] }
   if (answer === null || first === undefined) return null;
   const due = dueWords(first.due_date, around.now, around.zone);
   const more = rows.length > 1 ? `${count(rows.length - 1, "piece", "pieces")} more ${rows.length === 2 ? "waits" : "wait"}` : null;
-  return <Fact label="could go" value={`${first.piece.mark}, ${first.piece.noun}${first.fits === "does_not_fit" ? ": finds no room" : ""}`} note={joinFacts(upperFirst(first.reason), due, more)} />;
+  return <Fact label="could go" value={`${first.piece.mark}, ${first.piece.noun}${first.fits === "does_not_fit" ? ": finds no room" : ""}`} note={joinFacts(shortly(upperFirst(first.reason), first.piece.mark), due, more)} />;
 }
 
 function Shelves({ it, fit }: Omit<Shown, "around">) {
@@ -82,10 +82,11 @@ function Shelves({ it, fit }: Omit<Shown, "around">) {
 
 function Ware({ row, it }: { row: Placement; it: Shown["it"] }) {
   const mark = placementMark(row);
+  const mind = row.warnings[0]?.detail;
   const came = row.came_from?.place?.name;
   const result = row.result in RESULTS ? RESULTS[row.result as keyof typeof RESULTS] : null; // the line before tells which
   const verdict = row.piece === null ? `${row.what}, ${String(row.count)}` : upperFirst(row.piece.design_name);
-  const evidence = joinFacts(row.maker?.first_name ?? row.asked_by.first_name, result ?? row.warnings[0]?.detail ?? (row.overrides.length > 0 ? `all the same: ${row.override_reason}` : null), came && `from ${came}`);
+  const evidence = joinFacts(row.maker?.first_name ?? row.asked_by.first_name, result ?? (mind && shortly(mind, mark)) ??  (row.overrides.length > 0 ? `all the same: ${row.override_reason}` : null), came && `from ${came}`);
   const isEditable = it.load.state === "open" && it.load.may.add;
   const spoken = `${mark}, ${verdict}: ${evidence.replaceAll(" · ", ", ")}.`;
   const natch = row.is_held ? "two" : row.warnings.length > 0 || row.overrides.length > 0 ? "hand" : result === null ? "none" : "done";

@@ -6,6 +6,9 @@ import type { Units } from "../../domain/format";
 import type { NatchKind } from "../../ui/natch";
 import { usedReadings } from "./curve-geometry";
 
+/** Two times that differ by less are one: the likely one is only known to ten minutes. */
+const ROUNDED_MS = 15 * 60_000;
+
 export interface Around {
   now: Date;
   zone: string;
@@ -37,7 +40,8 @@ export function openingWords(opening: Opening | null, { now, zone, units }: Arou
   if (opening === null || opening.likely === null) return "read it to know when it opens";
   const likely = new Date(opening.likely);
   const at = `likely ${temperature(opening.limit_c, units)} ${likely <= now ? "by now" : about(likely, now, zone)}`;
-  return opening.staffed_at === null ? at : joinFacts(at, `somebody in ${dayAndClock(new Date(opening.staffed_at), now, zone)}`);
+  const isLater = opening.staffed_at !== null && Date.parse(opening.staffed_at) > Math.max(likely.getTime(), now.getTime()) + ROUNDED_MS;
+  return !isLater || opening.staffed_at === null ? at : joinFacts(at, `somebody in ${dayAndClock(new Date(opening.staffed_at), now, zone)}`);
 }
 
 const BASES: Record<Opening["basis"], string> = {

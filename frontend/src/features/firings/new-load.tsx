@@ -68,7 +68,7 @@ function Ready({ kilns: { kilns, seq, mayBuild } }: { kilns: Kilns }) {
   return (
     <Screen title={TITLE} within="/kilns" isSeam={false} tray={tray}>
       {!mayBuild && <p>A technician or an owner opens loads; you put ware on them.</p>}
-      {kiln?.doing.load && <p class={css.said}>{`${kiln.number} is ${kiln.doing.words}. The new load waits its turn.`}</p>}
+      {kiln?.doing.load && <p class={css.said}>{`${kiln.number} now: ${kiln.doing.words}. The new load waits its turn.`}</p>}
       <SlotFields slot={slot} set={(change) => { set({ ...typed, ...change }); }} kilns={kilns} lists={lists} units={units} hasKind wrongAt={(field) => (isTried ? wrong[field] ?? null : null)} />
       <p class={css.said}>A slot is asked for: without signal it waits on this phone, and is booked once the studio has heard it.</p>
     </Screen>

@@ -41,8 +41,8 @@ export function PlacementSheet({ it, fit, around: { units }, id, again }: Shown 
   return (
     <Screen title={placementMark(row)} when={`on ${load.number}`} within="/kilns" isSeam={false} tray={tray}>
       <p>
-        {placementWords(row)}{here === null ? "" : `. Drawn on the ${levelName(here, Math.max(levels.length, here)).toLowerCase()}`}.{" "}
-        {size && joinFacts(`${length(size.x_mm, units)} by ${length(size.y_mm, units)}`, `${length(size.height_mm, units)} high`, size.is_assumed ? "shrinkage assumed" : `measured ${size.measured}`)}
+        {placementWords(row)}{here === null ? "" : `. Drawn on ${levelName(here, Math.max(levels.length, here)).toLowerCase().replace(/^(?!the )/, "the ")}`}.{" "}
+        {size && joinFacts(size.is_round ? `${length(size.x_mm, units)} across` : `${length(size.x_mm, units)} by ${length(size.y_mm, units)}`, `${length(size.height_mm, units)} high`, size.is_assumed ? "shrinkage assumed" : `measured ${size.measured}`)}
       </p>
       {row.warnings.map(({ code, detail }) => <p key={code}>{detail}</p>)}
       {levels.length > 0 && <Choice legend="On which shelf" name="level" options={options} chosen={level} onChoose={choose} />}

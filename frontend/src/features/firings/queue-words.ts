@@ -26,6 +26,12 @@ export function dueWords(due: string | null, now: Date, zone: string): string | 
   return due === null ? null : `due ${date(new Date(`${due}T12:00:00Z`), now, zone)}`;
 }
 
+/** The first sentence of what is to be minded, without the mark that stands beside it anyway. */
+export function shortly(detail: string, mark: string): string {
+  const words = detail.startsWith(`${mark}: `) ? detail.slice(mark.length + 2) : detail;
+  return (words.split(/[.;] /)[0] ?? words).replace(/\.$/, "");
+}
+
 export interface RowWords {
   verdict: string;
   evidence: string;
@@ -35,7 +41,8 @@ export interface RowWords {
 /** `Jun, waits 9 d`, then due day, place and what to mind. */
 export function queueRowWords(row: QueueRow, now: Date, zone: string): RowWords {
   const verdict = upperFirst([row.maker?.first_name, waitsWords(row.waits_days)].filter(Boolean).join(", "));
-  const evidence = joinFacts(dueWords(row.due_date, now, zone), row.place?.name, row.dry_evidence.ok ? row.warnings[0]?.detail : row.dry_evidence.detail);
+  const mind = row.warnings[0]?.detail;
+  const evidence = joinFacts(dueWords(row.due_date, now, zone), row.place?.name, row.dry_evidence.ok ? mind && shortly(mind, row.piece.mark) : shortly(row.dry_evidence.detail, row.piece.mark));
   return { verdict, evidence, spoken: `${row.piece.mark}, ${row.piece.noun}: ${verdict}. ${evidence.replaceAll(" · ", ", ")}. ${row.reason}` };
 }
 

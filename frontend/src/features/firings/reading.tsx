@@ -95,8 +95,8 @@ function Ready({ snapshot, heardAt }: { snapshot: LoadAnswer; heardAt: Date | nu
 }
 
 function Planned({ it: { load }, around: { now, zone, units } }: { it: ReturnType<typeof useLoad>; around: { now: Date; zone: string; units: Parameters<typeof temperature>[1] } }) {
-  if (load.planned_now_c === null) return <Fact label="programme" note={load.programme ? `${load.programme.name}, top ${temperature(load.programme.top_c, units)}` : "none chosen for this load"} />;
-  return <Fact label="programme" value={`${temperature(load.planned_now_c, units)} now`} note={joinFacts(load.programme?.name, `at ${clock(now, zone)}`)} />;
+  if (load.planned_now_c === null) return <Fact label="planned" note={load.programme ? `${load.programme.name}, top ${temperature(load.programme.top_c, units)}` : "none chosen for this load"} />;
+  return <Fact label="planned" value={`${temperature(load.planned_now_c, units)} now`} note={joinFacts(load.programme?.name, `at ${clock(now, zone)}`)} />;
 }
 
 function Pad({ press, save, isReady, isDead, cones }: { press: (key: Key) => void; save: () => void; isReady: boolean; isDead: boolean; cones: () => void }) {

@@ -2,10 +2,11 @@
 import type { FiringKind, KilnNow, Programme } from "../../api/shapes-firings";
 import type { Page } from "../../api/pages";
 import type { PersonRef } from "../../api/shapes";
-import { length, temperature } from "../../domain/format";
+import { temperature } from "../../domain/format";
 import type { Units } from "../../domain/format";
 import { Choice, Field } from "../../ui/act";
 import { useScreen } from "../common/use-screen";
+import { litresWords } from "./queue-words";
 import type { Slot } from "./slot";
 
 const KINDS = [{ value: "bisque", words: "Bisque" }, { value: "glaze", words: "Glaze" }, { value: "test", words: "Test" }] as const;
@@ -32,10 +33,9 @@ export interface SlotFieldsProps {
   hasKind: boolean;
 }
 
-function kilnNote({ width_mm, depth_mm, diameter_mm, height_mm, top_c, is_out_of_use }: KilnNow, units: Units): string {
+function kilnNote({ litres, top_c, is_out_of_use }: KilnNow, units: Units): string {
   if (is_out_of_use) return "out of use";
-  const floor = diameter_mm === null ? `${length(width_mm ?? 0, units)} by ${length(depth_mm ?? 0, units)}` : `${length(diameter_mm, units)} across`;
-  return `${floor}, ${length(height_mm, units)} high, to ${temperature(top_c, units)}`;
+  return `${litresWords(litres)}, to ${temperature(top_c, units)}`;
 }
 
 export function SlotFields({ slot, set, kilns, lists: { programmes, people }, units, wrongAt, hasKind }: SlotFieldsProps) {

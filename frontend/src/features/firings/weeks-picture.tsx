@@ -56,7 +56,7 @@ function Row({ row, picture: { width }, px, isDesk }: { row: WeekRow; picture: D
       {isDesk && <path class={css.line} d={`M0 ${String(lanesEnd)}H${String(width)}`} />}
       {isDesk && <text x={0} y={lanesEnd + 1.4 * px}>Promised</text>}
       {row.bars.map((bar) => <Bar key={bar.key} bar={bar} />)}
-      {row.labels.map(({ key, x, y, words, anchor }) => <text key={key} class={css.strong} text-anchor={anchor} x={x} y={y}>{words}</text>)}
+      {row.labels.map(({ key, x, y, words, anchor }) => <text key={key} class={css.label} text-anchor={anchor} x={x} y={y}>{words}</text>)}
       {row.promises.map(({ key, x, y, words, anchor, flagX, flagY }) => (
         <g key={key}>
           <path class={css.natch} d={`M${String(flagX - 8)} ${String(flagY - 0.4 * px)}a8 8 0 0 0 16 0z`} />
@@ -91,7 +91,7 @@ const LEGEND = [
   { words: "firing", draw: <rect class={css.solid} x={1} y={3} width={26} height={16} /> },
   { words: "cooling", draw: <rect class={css.cooling} fill="url(#weeks-hatch)" x={1} y={3} width={26} height={16} /> },
   { words: "till it can be opened", draw: <path class={css.waits} d="M1 19h26v-16" /> },
-  { words: "booked, black while it fires", draw: <><rect class={css.booked} x={1} y={3} width={26} height={16} /><rect class={css.solid} x={1} y={3} width={9} height={16} /></> },
+  { words: "booked, with a day to cool", draw: <><rect class={css.booked} x={1} y={3} width={26} height={16} /><rect class={css.solid} x={1} y={3} width={9} height={16} /></> },
   { words: "nobody in", draw: <rect fill="url(#weeks-light)" x={1} y={3} width={26} height={16} /> },
   { words: "promised", draw: <path class={css.natch} d="M6 6a8 8 0 0 0 16 0z" /> },
 ] as const;

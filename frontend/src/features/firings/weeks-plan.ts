@@ -79,7 +79,7 @@ export function barsOf(load: LoadBrief, kiln: KilnNow | undefined, now: Date): P
   const opening = kiln?.doing.load?.id === load.id ? kiln.opening : null;
   if (times.started_at === null) {
     const [starts, ends] = [new Date(load.starts_at), later(load.expected_end_at)];
-    const opens = later(expectedOpen(load), load.expected_end_at) ?? endOfDay(starts);
+    const opens = later(expectedOpen(load)) ?? aDayAfter(ends ?? starts);
     return [...span("booked", starts, opens), ...span("firing", starts, ends)];
   }
   const started = new Date(times.started_at);
@@ -94,8 +94,9 @@ function expectedOpen(load: LoadBrief & { expected_open_at?: string | null }): s
   return load.expected_open_at ?? null;
 }
 
-function endOfDay(at: Date): Date {
-  return new Date(at.getTime() + 12 * HOUR_MS);
+/** The picture's own allowance for cooling where nobody has said; its sentence says so. */
+function aDayAfter(at: Date): Date {
+  return new Date(at.getTime() + 24 * HOUR_MS);
 }
 
 interface Heard {

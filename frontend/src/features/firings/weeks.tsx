@@ -64,7 +64,7 @@ function Ready({ weeks, heardAt }: { weeks: Weeks; heardAt: Date | null }) {
     <Screen title="Kilns" heardAt={heardAt} tray={<Tray>{main}</Tray>}>
       <KilnsTabs here="/kilns/weeks" />
       <WeeksPicture plan={plan} now={now} zone={zone} isDesk={false} />
-      <Fact label="" note={`${said} Black: firing. Hatched: cooling. Thin line: waits to be opened. Outline: booked. Light hatching: nobody in.`} />
+      <Fact label="" note={`${said} Black: firing. Hatched: cooling. Thin line: waits to be opened. Outline: booked, with a day to cool. Light hatching: nobody in.`} />
       <Block name="Loads" count={coming.length}>
         {coming.map((load) => {
           const evidence = joinFacts(load.state_words, `${load.kind}, cone ${load.cone}`, count(load.pieces, "piece", "pieces"));

@@ -1,0 +1,46 @@
+/** Cones as seen, in one line: `Top and middle flat, bottom down`. */
+import type { ConeRole, ConeSeen } from "../../api/shapes-firings";
+import { upperFirst } from "../../domain/format";
+
+const HANDS: Record<number, string> = { 0: "upright", 6: "down", 7: "flat", 12: "upright" };
+const NAMES: Record<number, readonly string[]> = { 1: [""], 2: ["lower", "upper"], 3: ["bottom", "middle", "top"] };
+
+/** `upright`, `down`, `flat`; between them `at 4`, as the hand of a clock. */
+export function handName(hand: number): string {
+  return HANDS[hand] ?? `at ${String(hand)}`;
+}
+
+/** The last word on each shelf's cone of one role, the top shelf first. */
+function latest(cones: readonly ConeSeen[], role: ConeRole): ConeSeen[] {
+  const byLevel = new Map<number | null, ConeSeen>();
+  for (const cone of cones) if (cone.role === role && cone.clock_hand !== null) byLevel.set(cone.level, cone);
+  return [...byLevel.values()].sort((one, other) => (other.level ?? 0) - (one.level ?? 0));
+}
+
+function shelfName(level: number | null, of: number): string {
+  if (level === null) return "";
+  return NAMES[of]?.[level - 1] ?? `shelf ${String(level)}`;
+}
+
+/** Shelves that stand alike are named together. */
+export function roleWords(cones: readonly ConeSeen[], role: ConeRole): string | null {
+  const seen = latest(cones, role);
+  if (seen.length === 0) return null;
+  const of = Math.max(...cones.map(({ level }) => level ?? 0), 1);
+  const byHand = new Map<string, string[]>();
+  for (const { level, clock_hand } of seen) {
+    const hand = handName(clock_hand ?? 12);
+    byHand.set(hand, [...(byHand.get(hand) ?? []), shelfName(level, of)].filter(Boolean));
+  }
+  if (byHand.size === 1 && seen.length > 1) return `${[...byHand.keys()][0] ?? ""} on all shelves`;
+  return [...byHand].map(([hand, names]) => [names.join(" and "), hand].filter(Boolean).join(" ")).join(", ");
+}
+
+/** The firing cone first; the guide and the guard beside it, as far as they were seen. */
+export function conesWords(cones: readonly ConeSeen[]): { value: string; note: string } | null {
+  const [firing, guide, guard] = (["firing", "guide", "guard"] as const).map((role) => roleWords(cones, role));
+  const others = [guard && `guard ${guard}`, guide && `guide ${guide}`].filter((words): words is string => Boolean(words));
+  if (firing) return { value: upperFirst(firing), note: others.join(", ") };
+  const [first, ...rest] = others;
+  return first === undefined ? null : { value: upperFirst(first), note: rest.join(", ") };
+}
