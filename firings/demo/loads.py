@@ -214,6 +214,7 @@ class LoadStory:
         self.teller.then(at, tell)
 
     def _load(self) -> Load:
+        assert self.id is not None  # listed before anything else happens to it
         return Load.objects.select_related("kiln__place", "studio").get(pk=self.id)
 
 

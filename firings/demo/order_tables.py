@@ -8,7 +8,7 @@ class RoleRow(NamedTuple):
 
     role: str
     design: str
-    count: int = 1
+    in_set: int = 1
 
 
 class OrderRow(NamedTuple):

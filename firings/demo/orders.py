@@ -79,7 +79,7 @@ def plan_pair(
 
 def _queue_order(teller: Teller, bench: Bench, row: OrderRow, designs: dict[str, Design]) -> None:
     at = teller.clock.at(row.taken)
-    recipe = [RoleGiven(each.role, designs[each.design], each.count) for each in row.recipe]
+    recipe = [RoleGiven(each.role, designs[each.design], each.in_set) for each in row.recipe]
 
     def take() -> None:
         commission = commissions.take(
