@@ -179,6 +179,7 @@ class LoadFilterIn(Shape):
         required=False, help_text="One or several of the states, with commas between."
     )
     kiln = serializers.UUIDField(required=False)
+    piece = serializers.UUIDField(required=False, help_text="Loads that this piece is or was in.")
     until = SlotField(required=False)
 
     def get_fields(self) -> dict[str, Any]:

@@ -49,6 +49,7 @@ class LoadList(LoadView):
             self.studio,
             states=wanted.get("state", ()),
             kiln=wanted.get("kiln"),
+            piece=wanted.get("piece"),
             from_at=wanted.get("from"),
             until_at=wanted.get("until"),
         ).prefetch_related("programme__segments")

@@ -26,8 +26,6 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{LOAD}cooling/", queue.LoadCooling.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/", placements.PlacementOne.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/removals/", placements.RemovalList.as_view()),
-    path(
-        f"{STUDIO}commissions/<uuid:commission_id>/outlook/", outlook.CommissionOutlook.as_view()
-    ),
+    path(f"{STUDIO}commissions/<uuid:commission_id>/outlook/", outlook.CommissionOutlook.as_view()),
     path(f"{STUDIO}retractions/", retractions.RetractionList.as_view()),
 ]

@@ -31,7 +31,7 @@ class LoadOutOfOrder(Conflict):
 
 
 class ReasonWanted(Unworkable):
-    code = "reason-wanted"
+    code = "load-firing-reason-wanted"
     title = "Say why."
 
 

@@ -33,6 +33,7 @@ def found(
     *,
     states: Iterable[str] = (),
     kiln: UUID | None = None,
+    piece: UUID | None = None,
     from_at: datetime | None = None,
     until_at: datetime | None = None,
 ) -> "QuerySet[Load]":
@@ -43,6 +44,9 @@ def found(
         rows = rows.filter(state__in=wanted)
     if kiln is not None:
         rows = rows.filter(kiln=kiln)
+    if piece is not None:
+        placed = Placement.objects.filter(studio=studio, piece=piece, removed_at=None)
+        rows = rows.filter(pk__in=placed.values("load_id"))
     if from_at is not None:
         rows = rows.filter(Q(starts_at__gte=from_at) | Q(state__in=BUSY))
     if until_at is not None:

@@ -233,6 +233,24 @@ def firings_of(maker, piece):
     return answer.json()["firings"]
 
 
+class TestFiredTwice:
+    """Case B4: glazed, fired, crawled; ground, glazed thick and fired again."""
+
+    def test_is_two_visits_and_two_glaze_firings(self, yard, maker, technician):
+        piece, first = tile(yard, maker[0], GLAZED), yards.load(yard, "glaze")
+        put(first, maker[0], piece)
+        fired(first, technician[0], at=NOW, place=yard.rack)
+        second = yards.load(yard, "glaze", starts_at=NOW + 9 * DAY)
+        put(second, maker[0], piece, at=NOW + 3 * DAY)
+
+        fired(second, technician[0], at=NOW + 4 * DAY, place=yard.rack)
+
+        assert firings_of(maker, piece) == {"bisque": 1, "glaze": 2}
+        answer = maker[1].get(f"/api/v1/studios/yard/pieces/{piece.pk}/").json()
+        ends = [v for v in answer["visits"] if v["state"] == "glaze_fired"]
+        assert [v["occasion_name"] for v in ends] == [first.number, second.number]
+
+
 class TestStopped:
     """Case B10: a bisque at 868 °C, power off for 95 minutes, cone 05 upright next day."""
 

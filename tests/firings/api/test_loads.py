@@ -312,6 +312,8 @@ class TestChanging:
 class TestList:
     def test_shows_loads_by_state_kiln_and_time(self, yard, maker, technician):
         soon, later = yards.load(yard), yards.load(yard, "glaze", starts_at=NOW + 9 * DAY)
+        piece = tile(yard, maker[0])
+        put(soon, maker[0], piece)
         tell(soon, technician[0], "settled", NOW)
 
         def numbers_of(**query):
@@ -320,6 +322,7 @@ class TestList:
 
         assert numbers_of() == [later.number, soon.number]
         assert numbers_of(state="settled,firing") == [soon.number]
+        assert numbers_of(piece=str(piece.pk)) == [soon.number]
         assert numbers_of(kiln=str(yard.finch.pk)) == [later.number]
         assert numbers_of(until=(NOW + 3 * DAY).isoformat()) == [soon.number]
         assert numbers_of(**{"from": (NOW + 3 * DAY).isoformat()}) == [later.number]
