@@ -20,9 +20,9 @@ export function DueScreen() {
   const screen = useReminders("due");
   switch (screen.state) {
     case "loading":
-      return <Waiting title={TITLE} isSlow={screen.isSlow} />;
+      return <Waiting title={TITLE} within="/more" isSlow={screen.isSlow} />;
     case "failed":
-      return <Failed title={TITLE} failure={screen.failure} again={screen.again} />;
+      return <Failed title={TITLE} within="/more" failure={screen.failure} again={screen.again} />;
     case "ready":
       return <Ready page={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
   }
@@ -33,7 +33,7 @@ function Ready({ page, heardAt }: { page: ReminderPage; heardAt: Date | null }) 
   const now = useNow();
   const due = useDue(page);
   return (
-    <Screen title={TITLE} when={due.due.length > 0 ? `${String(due.due.length)} for you` : undefined} heardAt={heardAt} tray={<DueTray due={due} now={now} zone={zone} />}>
+    <Screen title={TITLE} within="/more" when={due.due.length > 0 ? `${String(due.due.length)} for you` : undefined} heardAt={heardAt} tray={<DueTray due={due} now={now} zone={zone} />}>
       <SaidLine mark={due.saidOf} saying={due.saying} />
       <Block name="Due" count={due.due.length}>
         {due.due.map((one) => <Row key={one.id} {...reminderWords(one, now, zone)} isChosen={due.chosen?.id === one.id} onChoose={() => { due.choose(one.id); }} />)}

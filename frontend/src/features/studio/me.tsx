@@ -24,7 +24,7 @@ export function MeScreen() {
   const { member } = membership;
   const ways = useMyWays();
   return (
-    <Screen title="Me" when={`${member.first_name}, ${member.roles.join(", ")}`} isSeam={false}>
+    <Screen title="Me" within="/more" when={`${member.first_name}, ${member.roles.join(", ")}`} isSeam={false}>
       <Act href="/person">Who holds this phone</Act>
       {ways.claim.wrong && <p class={css.wrong} role="alert">{ways.claim.wrong}</p>}
       <MyUnits ways={ways} />

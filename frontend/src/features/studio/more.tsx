@@ -4,15 +4,21 @@ import { Act } from "../../ui/act";
 import { Screen } from "../common/screen";
 import { useKeptActs } from "../common/use-outbox";
 import { useOpenClashes } from "../pieces/use-clash";
+import { answersOf, stillDue } from "./due-view";
 import css from "./studio.module.css";
+import { useReminders } from "./use-due";
 
 export function MoreScreen() {
-  const notTaken = useKeptActs().filter((act) => act.state === "parked").length;
+  const acts = useKeptActs();
+  const notTaken = acts.filter((act) => act.state === "parked").length;
   const clashes = useOpenClashes().length;
+  const reminders = useReminders("due");
+  const due = reminders.state === "ready" ? stillDue(reminders.value.results, answersOf(acts)).length : 0;
   return (
     <Screen title="More" isSeam={false}>
       {!isSecureContext && <p>No padlock: this phone opens Natch only with a signal. What you enter is kept all the same.</p>}
       <div class={css.stack}>
+        <Act href="/due">{due > 0 ? `Due: ${String(due)} for you` : "Due"}</Act>
         <Act href="/air">Air of a room</Act>
         <Act href="/moulds">Moulds</Act>
         <Act href="/clashes">{clashes > 0 ? `Two stories: ${count(clashes, "waits", "wait")}` : "Two stories"}</Act>

@@ -9,11 +9,15 @@ import { Standing } from "../../ui/standing";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { refusedLoad } from "../firings/refused-load";
+import { RefusedLoadFacts } from "../firings/refused-load-facts";
+import { useInstead } from "../firings/use-instead";
 import { markOf, PieceNow } from "./not-taken-facts";
 import { useNotTaken } from "./use-not-taken";
 
 export function NotTakenScreen() {
   const { first, count, isOutOfOrder, askAgain, letGo } = useNotTaken();
+  const instead = useInstead(first);
   if (!first) {
     return (
       <Screen title="Not taken" tray={<Tray><MainAct href="/bench">To the bench</MainAct></Tray>}>
@@ -23,9 +27,9 @@ export function NotTakenScreen() {
   }
   const tray = (
     <Tray isStack>
-      <MainAct onPress={askAgain}>{isOutOfOrder ? "It did happen" : "Ask again"}</MainAct>
+      {instead ? <MainAct onPress={instead.go}>{instead.words}</MainAct> : <MainAct onPress={askAgain}>{isOutOfOrder ? "It did happen" : "Ask again"}</MainAct>}
       <Act onPress={letGo}>Let it go</Act>
-      <Act href={first.about["piece_id"] ? `/pieces/${first.about["piece_id"]}` : "/bench"}>{first.about["piece_id"] ? "Open it" : "Later"}</Act>
+      {instead ? <Act onPress={askAgain}>Ask again</Act> : <Act href={first.about["piece_id"] ? `/pieces/${first.about["piece_id"]}` : "/bench"}>{first.about["piece_id"] ? "Open it" : "Later"}</Act>}
     </Tray>
   );
   return (
@@ -40,12 +44,14 @@ function Parked({ act }: { act: KeptAct }) {
   const now = useNow();
   const { mark, asked } = markOf(act);
   const { problem } = act;
+  const load = refusedLoad(act);
   const at = problem?.facts["settled_at"] ?? problem?.facts["at"];
-  const by = problem?.facts["by"] ?? problem?.facts["ask"];
+  const by = load ? null : problem?.facts["by"] ?? problem?.facts["ask"];
   return (
     <>
-      <Standing drawing={mark && <Mark mark={mark} />} natch="refused" verdict={problem?.title ?? "Not taken"} evidence={problem?.detail || "It gave no reason."} />
+      <Standing drawing={mark && <Mark mark={mark} />} natch="refused" verdict={load?.verdict ?? problem?.title ?? "Not taken"} evidence={problem?.detail || "It gave no reason."} />
       {typeof by === "string" && <Fact label="by" value={by} note={typeof at === "string" ? dayAndClock(new Date(at), now, zone) : undefined} />}
+      {load && <RefusedLoadFacts said={load} now={now} zone={zone} />}
       {problem?.errors.map((error) => <Fact key={error.pointer} label={error.pointer.replace(/^#\//, "").replaceAll("_", " ")} natch="refused" value={error.detail} />)}
       <Fact label="you asked" value={upperFirst(asked)} note={`${dayAndClock(new Date(act.made_at), now, zone)} · kept as typed`} />
       {act.about["piece_id"] && <PieceNow pieceId={act.about["piece_id"]} now={now} zone={zone} />}

@@ -6,6 +6,7 @@ import { Tray } from "../../ui/frame";
 import { Screen } from "../common/screen";
 import { useSession } from "../common/session";
 import { useKeptActs } from "../common/use-outbox";
+import css from "./studio.module.css";
 
 /** Who holds this phone, in which of their studios, and handing it on. */
 export function PersonScreen() {
@@ -27,6 +28,10 @@ export function PersonScreen() {
         You hold this phone. Handing it on signs you out and clears what you have read here.
         {waiting > 0 && ` ${count(waiting, "act", "acts")} kept here will be sent when you sign in again.`}
       </p>
+      <div class={css.stack}>
+        <Act href="/due">What is due</Act>
+        <Act href="/me">Units, light, hand, text</Act>
+      </div>
       {studios.length > 1 && <Choice legend="Studio" name="studio" options={studios} chosen={membership.studio.slug} onChoose={(slug) => void choose(slug)} />}
       {wrong && <p role="alert">{wrong}</p>}
     </Screen>
