@@ -31,7 +31,7 @@ class LoadOutOfOrder(Conflict):
 
 
 class ReasonWanted(Unworkable):
-    code = "load-firing-reason-wanted"
+    code = "load-reason-wanted"
     title = "Say why."
 
 
