@@ -2301,17 +2301,13 @@ export interface components {
             initials: string;
         };
         HoursFields: {
-            /** Format: time */
             closes: string;
-            /** Format: time */
             opens: string;
             /** @description Monday is 0. */
             weekday: number;
         };
         HoursFieldsRequest: {
-            /** Format: time */
             closes: string;
-            /** Format: time */
             opens: string;
             /** @description Monday is 0. */
             weekday: number;
@@ -2940,7 +2936,6 @@ export interface components {
         };
         /** @description The member as they see themselves. */
         MyselfOut: {
-            /** Format: email */
             email: string;
             first_name: string;
             full_name: string;
@@ -2950,9 +2945,7 @@ export interface components {
             id: string;
             initials: string;
             left_handed: boolean;
-            /** Format: time */
             quiet_from: string | null;
-            /** Format: time */
             quiet_until: string | null;
             roles: string[];
             text: number;
@@ -3348,9 +3341,7 @@ export interface components {
             left_handed?: boolean;
             /** @description 4 to 8 figures for kiln work on a shared phone; empty takes it away. */
             pin?: string;
-            /** Format: time */
             quiet_from?: string | null;
-            /** Format: time */
             quiet_until?: string | null;
             /** @description Where; everywhere when left out. */
             studio?: string;
@@ -3555,9 +3546,7 @@ export interface components {
             /** @default  */
             note: string;
             open_kiln_below_c?: number | string;
-            /** Format: time */
             quiet_from?: string;
-            /** Format: time */
             quiet_until?: string;
             refire_headroom_mm?: number | string;
             /**
@@ -4399,11 +4388,17 @@ export interface components {
             done_at?: string | null;
             /** Format: uuid */
             id?: string;
-            inputs?: unknown;
-            problem?: unknown | null;
+            inputs: {
+                [key: string]: unknown;
+            };
+            problem: {
+                [key: string]: unknown;
+            } | null;
             /** Format: double */
             progress_fraction?: number;
-            result?: unknown | null;
+            result: {
+                [key: string]: unknown;
+            } | null;
             /**
              * @description * `queued` - Queued
              *     * `running` - Running
@@ -4442,9 +4437,7 @@ export interface components {
             mould_usable_below_fraction?: number;
             /** Format: double */
             open_kiln_below_c?: number;
-            /** Format: time */
             quiet_from?: string;
-            /** Format: time */
             quiet_until?: string;
             /** Format: double */
             refire_headroom_mm?: number;
@@ -8088,12 +8081,13 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description No response body */
-            204: {
+            200: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/json": components["schemas"]["RunOut"];
+                };
             };
             /** @description What went wrong. */
             default: {
