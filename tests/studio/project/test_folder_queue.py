@@ -36,10 +36,10 @@ class TestFolderQueue:
             assert [queue.get(timeout=5).payload for _ in range(5)] == [0, 1, 2, 3, 4]
 
     def test_keeps_queues_apart(self, app: Celery) -> None:
-        with app.connection_for_write() as link, link.SimpleQueue("work") as work:
+        with app.connection_for_write() as link, link.SimpleQueue("long") as work:
             work.put("sum")
 
-            with link.SimpleQueue("quick") as quick, pytest.raises(Empty):
+            with link.SimpleQueue("short") as quick, pytest.raises(Empty):
                 quick.get(block=False)
 
             assert work.get(timeout=5).payload == "sum"
@@ -50,7 +50,9 @@ class TestFolderQueue:
                 found: list[int] = []
                 while True:
                     try:
-                        found.append(queue.get(block=False).payload)
+                        message = queue.get(block=False)
+                        message.ack()  # else it goes back when the reader leaves
+                        found.append(message.payload)
                     except Empty:
                         return found
 
