@@ -7,8 +7,9 @@ from django.db import transaction
 from studio.models import Studio
 
 from . import climate, ground, moulds, tables
-from .histories import History, read_pieces
+from .histories import History
 from .pressings import Bench
+from .rows import read_pieces
 from .teller import Clock
 
 
