@@ -86,7 +86,7 @@ function Parts({ piece: { view: { answer } }, now, zone }: { piece: Piece; now: 
   return (
     <Block name={parts.length === 1 ? "Part" : "Parts"} count={parts.length}>
       {parts.map((part) => {
-        const { key, role, words, mould, setId } = partWords(part, { now, zone });
+        const { key, role, words, mould, setId } = partWords(part, { now, zone }, !["pressing", "assembly"].includes(piece.stage));
         return (
           <li key={key}>
             <Fact label={role} value={words} note={setId ? undefined : mould}>
