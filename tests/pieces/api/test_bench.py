@@ -9,6 +9,8 @@ from pieces.actions import forecasts, parts
 from tests.factories import NOW, act
 from tests.pieces import kit as kits
 
+pytestmark = pytest.mark.usefixtures("short_forecasts")
+
 PATH = "/api/v1/studios/yard/bench/"
 
 

@@ -15,6 +15,8 @@ from tests import factories
 from tests.factories import NOW, act
 from tests.pieces import kit as kits
 
+pytestmark = pytest.mark.usefixtures("short_forecasts")
+
 
 def got(client, piece: Piece) -> dict[str, Any]:
     answer = client.get(f"/api/v1/studios/yard/pieces/{piece.pk}/drying/")

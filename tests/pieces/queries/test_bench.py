@@ -12,6 +12,8 @@ from studio.models import Member
 from tests.factories import NOW, act
 from tests.pieces import kit as kits
 
+pytestmark = pytest.mark.usefixtures("short_forecasts")
+
 CLOSING = NOW + timedelta(hours=9)
 
 
