@@ -3624,18 +3624,21 @@ export interface components {
             /** Format: date-time */
             touched_at: string;
         };
-        /** @description Some PieceBriefOut rows, and where the next ones are. */
-        PieceBriefOutPage: {
-            /** @description Address of the next page. */
-            next: string | null;
-            results: components["schemas"]["PieceBriefOut"][];
-        };
         /** @description What every answer to an act says. */
         PieceChangedOut: {
             /** Format: uuid */
             id: string;
             journal_seq: number;
             piece: components["schemas"]["PieceWholeOut"];
+        };
+        /** @description Some pieces, and how far the journal had come when they were read. */
+        PieceListOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PieceBriefOut"][];
         };
         PieceNamedOut: {
             design_name: string;
@@ -7127,7 +7130,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["PieceBriefOutPage"];
+                    "application/json": components["schemas"]["PieceListOut"];
                 };
             };
             /** @description What went wrong. */

@@ -20,7 +20,7 @@ const heard = {
   },
   "designs/": { results: [{ id: "d1", name: "barley tile", noun: "tile", series: "T", parts: [] }], next: null },
   "slab-blocks/": { results: [{ id: "b16", label: "BK-16", laid_on: "2026-10-28", used_up_at: null, cautions: [], bodies: [], batches: [] }], next: null },
-  "pieces/": { results: [], next: null },
+  "pieces/": { results: [], next: null, at: "2026-10-31T09:00:00Z", journal_seq: 7 },
 };
 const lent = (db: IDBDatabase): Promise<unknown> => keepLent(db, keyOf("barn", "d1", "T"), 28, 47);
 

@@ -21,7 +21,7 @@ afterEach(() => {
 
 describe("a shelf", () => {
   it("moves many by one act, names those left alone, and shows them gone at once", async () => {
-    const phone = await drawn(<ShelfScreen id="b1" />, { "pieces/": { results: [row("J05"), row("J06"), row("L06")], next: null }, "places/": places });
+    const phone = await drawn(<ShelfScreen id="b1" />, { "pieces/": { results: [row("J05"), row("J06"), row("L06")], next: null, at: "2026-10-31T09:00:00Z", journal_seq: 10 }, "places/": places });
     await until(() => { phone.press("Move…"); });
     await until(() => { phone.press("J06, with the others"); });
     await until(() => { expect([...phone.root.querySelectorAll("button")].find((one) => one.textContent === "Move 2")?.className).toContain("main"); });
