@@ -42,7 +42,7 @@ def children_of(parent: int) -> dict[int, str]:
 
 
 def run_script(script: str, environment: dict[str, str]) -> Any:
-    """Run Python in a process of its own at the project's root; return the JSON of its last line."""
+    """Run Python in a process of its own; return the JSON of the last line it prints."""
     done = subprocess.run(
         [sys.executable, "-c", script],
         env=environment,
