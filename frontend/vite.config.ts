@@ -8,6 +8,8 @@ export default defineConfig({
     include: ["src/**/*.test.{ts,tsx}"],
     environment: "node",
     restoreMocks: true,
+    // A busy machine is no fault: longer than the longest wait inside a test.
+    testTimeout: 20_000,
     env: { TZ: "UTC" },
   },
 });

@@ -106,7 +106,7 @@ class PieceView(StudioView):
 
     def briefs(self, pieces: Sequence[Piece]) -> list[dict[str, Any]]:
         """Return pieces as they are now."""
-        rows = queries.listed(self.studio).filter(pk__in=[piece.pk for piece in pieces])
+        rows = queries.all_of(self.studio).filter(pk__in=[piece.pk for piece in pieces])
         return shown_briefs(rows.order_by("mark_key", "suffix"), self.member)
 
     def page_of(

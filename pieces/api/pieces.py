@@ -31,7 +31,7 @@ from studio.queries import journal
 from .base import PLAN, PieceView
 from .commission_shown import shown_partners, shown_promise
 from .given import PieceChangeIn, PieceFilterIn, PlanIn
-from .shapes import PieceBriefOut, PieceChangedOut, PieceOut, PlannedOut, TellingOut
+from .shapes import PieceChangedOut, PieceListOut, PieceOut, PlannedOut, TellingOut
 from .shown import (
     shown_briefs,
     shown_spot,
@@ -48,15 +48,22 @@ STORY_ROWS = 12
 class PieceList(PieceView):
     needs = {"GET": P.SEE_STUDIO, "POST": PLAN}
 
-    @extend_schema(
-        operation_id="pieces_list", parameters=[PieceFilterIn], responses=paged(PieceBriefOut)
-    )
+    @extend_schema(operation_id="pieces_list", parameters=[PieceFilterIn], responses=PieceListOut)
     def get(self, request: Request) -> Response:
         """List pieces by their marks; `q` looks in mark and design."""
         wanted = self.given(PieceFilterIn, request.query_params)
         rows = queries.found(self.studio, words=wanted.pop("q"), **wanted)
+        # Read before the rows, so that an act heard meanwhile is laid over twice and not never.
+        seq = journal.highest_seq(self.studio)
         page = keyset(rows, request, fields=("mark_key", "id"))
-        return Response({"results": shown_briefs(page.rows, self.member), "next": page.next})
+        return Response(
+            {
+                "at": timezone.now(),
+                "journal_seq": seq,
+                "results": shown_briefs(page.rows, self.member),
+                "next": page.next,
+            }
+        )
 
     @extend_schema(request=PlanIn, responses={201: PlannedOut})
     def post(self, request: Request) -> Response:

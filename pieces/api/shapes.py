@@ -44,6 +44,15 @@ class PieceBriefOut(PieceNamedOut):
     missing_roles = serializers.ListField(child=serializers.CharField())
 
 
+class PieceListOut(Shape):
+    """Some pieces, and how far the journal had come when they were read."""
+
+    at = serializers.DateTimeField()
+    journal_seq = serializers.IntegerField()
+    results = PieceBriefOut(many=True)
+    next = serializers.CharField(allow_null=True, help_text="Address of the next page.")
+
+
 class BodyNamedOut(Shape):
     id = serializers.UUIDField()
     code = serializers.CharField()

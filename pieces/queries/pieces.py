@@ -15,8 +15,12 @@ ALIVE = (Part.State.IN_MOULD, Part.State.OUT, Part.State.JOINED)
 
 def listed(studio: Studio) -> "QuerySet[Piece]":
     """Return the pieces of a studio with what a row of them shows. One query when read."""
-    rows = Piece.objects.filter(studio=studio, is_undone=False)
-    return rows.select_related("design", "place", "maker")
+    return all_of(studio).filter(is_undone=False)
+
+
+def all_of(studio: Studio) -> "QuerySet[Piece]":
+    """Return the same, with those whose making was taken back: to answer an act about them."""
+    return Piece.objects.filter(studio=studio).select_related("design", "place", "maker")
 
 
 def found(

@@ -46,7 +46,7 @@ class MyselfOut(serializers.Serializer[Member]):
     first_name = serializers.CharField()
     full_name = serializers.CharField()
     initials = serializers.CharField()
-    email = serializers.EmailField()
+    email = serializers.CharField()
     roles = serializers.ListField(child=serializers.CharField())
     grants = serializers.SerializerMethodField()
     units = UnitsOut(source="*")

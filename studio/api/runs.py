@@ -3,7 +3,7 @@
 from uuid import UUID
 
 from django.utils import timezone
-from drf_spectacular.utils import extend_schema
+from drf_spectacular.utils import extend_schema, extend_schema_field
 from rest_framework import serializers
 from rest_framework.request import Request
 from rest_framework.response import Response
@@ -16,7 +16,21 @@ from studio.permissions import P, Scoped
 from .views import StudioView
 
 
+@extend_schema_field({"type": "object", "additionalProperties": True})
+class FactsField(serializers.JSONField):
+    """What a run was asked with."""
+
+
+@extend_schema_field({"type": ["object", "null"], "additionalProperties": True})
+class FactsOrNothingField(serializers.JSONField):
+    """What came of a run, or nothing yet."""
+
+
 class RunOut(serializers.ModelSerializer[Run]):
+    inputs = FactsField()
+    result = FactsOrNothingField()
+    problem = FactsOrNothingField()
+
     class Meta:
         model = Run
         fields = (
@@ -42,7 +56,7 @@ class RunOne(StudioView):
     def get(self, request: Request, run_id: UUID) -> Response:
         return Response(RunOut(self.find(Run, id=run_id)).data)
 
-    @extend_schema(responses=RunOut)
+    @extend_schema(responses={200: RunOut})
     def delete(self, request: Request, run_id: UUID) -> Response:
         cancelled = runs.cancel(run=self.own(Run, id=run_id), at=timezone.now())
         return Response(RunOut(cancelled).data)

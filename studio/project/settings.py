@@ -104,7 +104,10 @@ SPECTACULAR_SETTINGS = {
     "COMPONENT_SPLIT_REQUEST": True,
     "SERVE_INCLUDE_SCHEMA": False,
     # Choices stay where they are used; errors look alike everywhere.
-    "POSTPROCESSING_HOOKS": ["studio.api.schema.add_problems"],
+    "POSTPROCESSING_HOOKS": [
+        "studio.api.schema.tell_plain_times",
+        "studio.api.schema.add_problems",
+    ],
 }
 
 # --- e-mail: a real SMTP server when one is named, else one file for each message ---------------

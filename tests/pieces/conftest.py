@@ -1,5 +1,8 @@
+from datetime import timedelta
+
 import pytest
 
+from pieces.actions import forecasts
 from studio.models import Studio
 from tests.pieces import kit as kits
 
@@ -7,3 +10,9 @@ from tests.pieces import kit as kits
 @pytest.fixture
 def kit(studio: Studio) -> kits.Kit:
     return kits.kit(studio)
+
+
+@pytest.fixture
+def short_forecasts(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Look eight days ahead instead of three weeks, which costs a third."""
+    monkeypatch.setattr(forecasts, "HORIZON", timedelta(days=8))

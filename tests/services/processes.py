@@ -1,11 +1,15 @@
 """Waiting for other processes, and asking whether they live."""
 
+import json
 import os
 import subprocess
 import sys
 import time
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
+
+from studio.project.bootstrap import ROOT
 
 
 def until(is_so: Callable[[], bool], within_s: float = 15) -> bool:
@@ -35,3 +39,16 @@ def children_of(parent: int) -> dict[int, str]:
     )
     rows = (line.split(None, 2) for line in listed.stdout.splitlines())
     return {int(row[0]): row[2] for row in rows if len(row) == 3 and int(row[1]) == parent}
+
+
+def run_script(script: str, environment: dict[str, str]) -> Any:
+    """Run Python in a process of its own; return the JSON of the last line it prints."""
+    done = subprocess.run(
+        [sys.executable, "-c", script],
+        env=environment,
+        cwd=ROOT,
+        check=True,
+        stdout=subprocess.PIPE,
+        text=True,
+    )
+    return json.loads(done.stdout.splitlines()[-1])

@@ -1,6 +1,6 @@
 /** What the piece, the racks and the clashes answer, under our own names; the shapes are generated from the server's OpenAPI. */
 import type { Answered } from "./answered";
-import type { PieceRef, Snapshot } from "./shapes";
+import type { PieceRef } from "./shapes";
 import type { components } from "./schema";
 
 type Schemas = components["schemas"];
@@ -21,8 +21,7 @@ export type Evidence = Schemas["EvidenceOut"];
 export type Curve = Schemas["CurveOut"];
 export type DryingAnswer = Schemas["DryingOut"];
 
-/** A list says how far the journal had come where the server gives that; without it only acts still waiting are laid over. */
-export type PieceList = Schemas["PieceBriefOutPage"] & Partial<Snapshot>;
+export type PieceList = Schemas["PieceListOut"];
 export type PlaceRow = Answered<Schemas["PlaceOut"]>;
 
 export type ClashAct = Schemas["ClashActOut"];

@@ -18,6 +18,8 @@ from tests import factories
 from tests.factories import NOW, act
 from tests.pieces import kit as kits
 
+pytestmark = pytest.mark.usefixtures("short_forecasts")
+
 PRESSED = NOW - timedelta(hours=16)
 
 

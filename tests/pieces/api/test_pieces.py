@@ -5,6 +5,7 @@ import pytest
 from pieces.actions import parts, stages
 from pieces.models import Piece
 from studio.domain.ids import uuid7
+from studio.models import JournalHead
 from tests import factories
 from tests.factories import NOW
 from tests.pieces.kit import again, part_of, pressed_boat, pressed_tile
@@ -27,6 +28,7 @@ class TestPieceList:
         answer = maker[1].get(f"{S}pieces/")
 
         assert answer.status_code == 200
+        assert answer.json()["journal_seq"] == JournalHead.objects.get(studio=maker[0].studio).seq
         row = answer.json()["results"][0]
         assert (row["mark"], row["state_words"], row["mine"]) == ("T07", "in mould", True)
         assert row["missing_roles"] == []
@@ -59,7 +61,7 @@ class TestPieceList:
             pressed_tile(kit, maker[0])
         maker[1].get(f"{S}pieces/")
 
-        with django_assert_max_num_queries(8):
+        with django_assert_max_num_queries(9):
             maker[1].get(f"{S}pieces/")
 
     def test_plans_one_or_many(self, kit, maker):

@@ -1,6 +1,5 @@
 """What a killed process costs: nothing that was answered, and nothing twice."""
 
-import json
 import os
 import re
 import signal
@@ -9,7 +8,7 @@ import sys
 import threading
 import uuid
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from pathlib import Path
@@ -20,9 +19,10 @@ from celery import Celery
 
 import studio.project.celery  # noqa: F401  (names the folder as a queue)
 from studio.project.bootstrap import ROOT
+from tests.services import servers
 from tests.services.fixtures import free_port
 from tests.services.phones import PASSWORD, Phone, act, all_rows
-from tests.services.processes import children_of, until
+from tests.services.processes import children_of, run_script, until
 
 SHED = "/api/v1/studios/north-shed"
 WRITERS = 3
@@ -96,20 +96,18 @@ class Installation:
         return run_script(script, self.environment)
 
 
-def run_script(script: str, environment: dict[str, str]) -> Any:
-    done = subprocess.run(
-        [sys.executable, "-c", script],
-        env=environment,
-        cwd=ROOT,
-        check=True,
-        stdout=subprocess.PIPE,
-        text=True,
-    )
-    return json.loads(done.stdout.splitlines()[-1])
+@pytest.fixture
+def topology(request: pytest.FixtureRequest) -> Iterator[dict[str, str]]:
+    """Give the variables of what the product stands on: embedded, unless a test says otherwise."""
+    if getattr(request, "param", "embedded") == "embedded":
+        yield {}
+        return
+    with servers.postgres() as database, servers.redis() as queue:
+        yield {"DATABASE_URL": database, "REDIS_URL": queue}
 
 
 @pytest.fixture
-def installation(tmp_path: Path) -> Iterator[Installation]:
+def installation(tmp_path: Path, topology: dict[str, str]) -> Iterator[Installation]:
     """Run the product on a studio of one owner, with a mould and some tiles."""
     port = free_port()
     environment = {
@@ -117,7 +115,7 @@ def installation(tmp_path: Path) -> Iterator[Installation]:
         for name, value in os.environ.items()
         if name not in {"DATABASE_URL", "DJANGO_SETTINGS_MODULE", "REDIS_URL", "SMTP_HOST"}
     }
-    environment |= {"NATCH_DATA": str(tmp_path), "NATCH_OWNER_PASSWORD": PASSWORD}
+    environment |= {"NATCH_DATA": str(tmp_path), "NATCH_OWNER_PASSWORD": PASSWORD, **topology}
     django = [sys.executable, "-m", "django"]
     settings = {"DJANGO_SETTINGS_MODULE": "studio.project.settings", "PYTHONPATH": str(ROOT)}
     for words in (["migrate", "-v", "0"], ["found", "north-shed", "maud"]):
@@ -175,14 +173,16 @@ class Writer:
         )
 
 
-def sweep(data: Path, is_over: threading.Event) -> int:
+def sweep(installation: Installation, is_over: threading.Event) -> int:
     """Ask for the clock's sweeps over and over; return how often."""
-    queue = data / "queue"
-    folders = {"data_folder_in": "messages", "data_folder_out": "messages"}
-    folders |= {"processed_folder": "taken", "control_folder": "control"}
-    app = Celery("sweeper", broker="folder://", set_as_current=False)
-    options = {name: str(queue / folder) for name, folder in folders.items()}
-    app.conf.broker_transport_options = options
+    queue = installation.data / "queue"
+    broker = installation.environment.get("REDIS_URL", "folder://")
+    app = Celery("sweeper", broker=broker, set_as_current=False)
+    if broker == "folder://":
+        folders = {"data_folder_in": "messages", "data_folder_out": "messages"}
+        folders |= {"processed_folder": "taken", "control_folder": "control"}
+        options = {name: str(queue / folder) for name, folder in folders.items()}
+        app.conf.broker_transport_options = options
     asked = 0
     while not is_over.wait(0.4):
         for task, lane in SWEEPS.items():
@@ -194,54 +194,64 @@ def sweep(data: Path, is_over: threading.Event) -> int:
 
 class TestKilledProcesses:
     def test_lose_no_answered_act_and_double_none(self, installation: Installation) -> None:
-        phone = Phone(installation.port)
-        phone.sign_in()
-        itself = act(name="Phone")
-        phone.tell(f"{SHED}/devices/", itself)
-        phone.device = itself["id"]
-        place = act(name="Drying room", kind="room")
-        phone.tell(f"{SHED}/places/", place)
-        is_over = threading.Event()
-        read: list[dict[str, Any]] = []
-        pressed: list[dict[str, Any]] = []
-        writers = [
-            Writer(
-                phone=Phone(installation.port, phone.device, dict(phone.cookies)),
-                room=place["id"],
-                mould=installation.mould,
-                number=number,
-                is_over=is_over,
-                read=read,
-                pressed=pressed,
-            )
-            for number in range(WRITERS)
-        ]
+        kill_while_writing(installation, VICTIMS)
 
-        with ThreadPoolExecutor(WRITERS + 1) as threads:
-            sweeping = threads.submit(sweep, installation.data, is_over)
-            writing = [threads.submit(writer.write) for writer in writers]
-            try:
-                for victim in VICTIMS:
-                    before = len(read)
-                    kill(installation.supervisor, victim)
-                    assert until(lambda: len(read) > before + WRITERS, within_s=60)  # noqa: B023
-                due = f"{SHED}/reminders/?state=due"
-                assert until(lambda: len(all_rows(phone, due)) >= 8 + 5, within_s=60)
-            finally:
-                is_over.set()
-            for written in writing:
-                written.result()
-            assert sweeping.result() > 10
+    @pytest.mark.slow
+    @pytest.mark.parametrize("topology", ["embedded", "PostgreSQL and Redis"], indirect=True)
+    def test_lose_and_double_nothing_all_day(self, installation: Installation) -> None:
+        kill_while_writing(installation, VICTIMS * 2)
 
-        kept = [row["air_c"] for row in all_rows(phone, f"{SHED}/places/{place['id']}/readings/")]
-        assert sorted(kept) == sorted(one["air_c"] for one in read)
-        found = installation.asked(LOOK)
-        assert found["faults"] == []
-        assert [seq for _, seq in found["entries"]] == list(range(1, len(found["entries"]) + 1))
-        heard = Counter(entry for entry, _ in found["entries"])
-        assert all(heard[one["id"]] == 1 for one in [*read, *pressed])
-        assert_worn_once(found, pressed)
-        assert_told_once(found, installation.data / "mail")
+
+def kill_while_writing(installation: Installation, victims: Sequence[str]) -> None:
+    """Kill one process after the other while phones write, and see what came of it all."""
+    phone = Phone(installation.port)
+    phone.sign_in()
+    itself = act(name="Phone")
+    phone.tell(f"{SHED}/devices/", itself)
+    phone.device = itself["id"]
+    place = act(name="Drying room", kind="room")
+    phone.tell(f"{SHED}/places/", place)
+    is_over = threading.Event()
+    read: list[dict[str, Any]] = []
+    pressed: list[dict[str, Any]] = []
+    writers = [
+        Writer(
+            phone=Phone(installation.port, phone.device, dict(phone.cookies)),
+            room=place["id"],
+            mould=installation.mould,
+            number=number,
+            is_over=is_over,
+            read=read,
+            pressed=pressed,
+        )
+        for number in range(WRITERS)
+    ]
+
+    with ThreadPoolExecutor(WRITERS + 1) as threads:
+        sweeping = threads.submit(sweep, installation, is_over)
+        writing = [threads.submit(writer.write) for writer in writers]
+        try:
+            for victim in victims:
+                before = len(read)
+                kill(installation.supervisor, victim)
+                assert until(lambda: len(read) > before + WRITERS, within_s=60)  # noqa: B023
+            due = f"{SHED}/reminders/?state=due"
+            assert until(lambda: len(all_rows(phone, due)) >= 8 + 5, within_s=60)
+        finally:
+            is_over.set()
+        for written in writing:
+            written.result()
+        assert sweeping.result() > 10
+
+    kept = [row["air_c"] for row in all_rows(phone, f"{SHED}/places/{place['id']}/readings/")]
+    assert sorted(kept) == sorted(one["air_c"] for one in read)
+    found = installation.asked(LOOK)
+    assert found["faults"] == []
+    assert [seq for _, seq in found["entries"]] == list(range(1, len(found["entries"]) + 1))
+    heard = Counter(entry for entry, _ in found["entries"])
+    assert all(heard[one["id"]] == 1 for one in [*read, *pressed])
+    assert_worn_once(found, pressed)
+    assert_told_once(found, installation.data / "mail")
 
 
 def assert_worn_once(found: dict[str, Any], pressed: list[dict[str, Any]]) -> None:

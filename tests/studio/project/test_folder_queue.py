@@ -6,13 +6,17 @@ from queue import Empty
 
 import pytest
 from celery import Celery
+from kombu.transport.virtual import BrokerState
 
 from studio.project import celery as registers_the_folder
+from studio.project import folder_queue
 from studio.project.settings import CELERY_BROKER_TRANSPORT_OPTIONS
 
 
 @pytest.fixture
-def app(tmp_path: Path) -> Iterator[Celery]:
+def app(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Celery]:
+    # Kombu remembers for the whole process which queues are bound, whatever the folder.
+    monkeypatch.setattr(folder_queue.Transport, "global_state", BrokerState())
     assert registers_the_folder.app.main == "natch"
     app = Celery("probe", broker="folder://", set_as_current=False)
     folders = {
@@ -26,8 +30,6 @@ def app(tmp_path: Path) -> Iterator[Celery]:
 
 
 class TestFolderQueue:
-    # Kombu remembers for the whole process which queues are bound, so each test names its own.
-
     def test_gives_messages_in_order(self, app: Celery) -> None:
         with app.connection_for_write() as link, link.SimpleQueue("quick") as queue:
             for number in range(5):
@@ -46,15 +48,17 @@ class TestFolderQueue:
 
     def test_gives_each_message_to_one_reader(self, app: Celery) -> None:
         def read(_: int) -> list[int]:
-            with app.connection_for_read() as link, link.SimpleQueue("shared") as queue:
+            with app.connection_for_read() as link, link.SimpleQueue("quick") as queue:
                 found: list[int] = []
                 while True:
                     try:
-                        found.append(queue.get(block=False).payload)
+                        message = queue.get(block=False)
+                        message.ack()  # else it goes back when the reader leaves
+                        found.append(message.payload)
                     except Empty:
                         return found
 
-        with app.connection_for_write() as link, link.SimpleQueue("shared") as queue:
+        with app.connection_for_write() as link, link.SimpleQueue("quick") as queue:
             for number in range(60):
                 queue.put(number)
 
@@ -64,7 +68,7 @@ class TestFolderQueue:
         assert counted == Counter(range(60))
 
     def test_leaves_no_file_behind(self, app: Celery, tmp_path: Path) -> None:
-        with app.connection_for_write() as link, link.SimpleQueue("brief") as queue:
+        with app.connection_for_write() as link, link.SimpleQueue("quick") as queue:
             queue.put("look")
             queue.get(timeout=5).ack()
 

@@ -14,7 +14,7 @@ export function SaidLine({ mark, saying: { said, undo } }: { mark: string; sayin
       <Row
         mark={mark} natch={said.isKept ? "kept" : "today"} verdict={verdict} spoken={verdict}
         evidence={said.isKept ? "kept here" : undefined}
-        act={<SmallAct spoken={`Undo: ${verdict}`} onPress={undo}>Undo</SmallAct>}
+        act={said.canUndo && <SmallAct spoken={`Undo: ${verdict}`} onPress={undo}>Undo</SmallAct>}
       />
     </ul>
   );

@@ -12,13 +12,15 @@ export interface SaidNow {
   words: string;
   at: Date;
   isKept: boolean;
+  /** False where the studio takes it back another way, or not at all: then no Undo is promised. */
+  canUndo: boolean;
 }
 
 export interface Saying {
   said: SaidNow | null;
   isDead: boolean;
   /** Do it; a second tap within the dead time does nothing. Resolves with the act's id, or null. */
-  say: (act: ScreenAct, words: string) => Promise<string | null>;
+  say: (act: ScreenAct, words: string, canUndo?: boolean) => Promise<string | null>;
   undo: () => void;
 }
 
@@ -35,15 +37,17 @@ export function useSaid(basedOn: number): Saying {
     return () => { clearTimeout(timer); };
   }, [said]);
 
-  const say: Saying["say"] = async (given, words) => {
+  const say: Saying["say"] = async (given, words, canUndo = true) => {
     if (isDeadNow()) return null;
     die();
-    const id = await act(given);
-    setSaid({ id, words, at: new Date() });
+    // Rejects only where the phone could not keep it, which the line under the title says.
+    const id = await act(given).catch(() => null);
+    if (id === null) return null;
+    setSaid({ id, words, at: new Date(), canUndo });
     return id;
   };
   const undo = (): void => {
-    if (said === null) return;
+    if (!said?.canUndo) return;
     setSaid(null);
     void undoAct(said.id, `Undo: ${said.words}`, basedOn);
   };

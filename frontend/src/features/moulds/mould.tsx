@@ -4,6 +4,7 @@ import { joinFacts, mass, upperFirst } from "../../domain/format";
 import { Act, SmallAct } from "../../ui/act";
 import { Block, Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
+import { Cautions } from "../common/cautions";
 import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
@@ -62,7 +63,7 @@ function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {
       <Fact label="parts" value={partsWords(set.parts)} />
       <Fact label="pressed" value={wear.value} note={wear.note} natch={isTired(set.wear.word) ? "hand" : "none"} />
       <Fact label="advice" value={upperFirst(readiness.advice.reason)} />
-      {readiness.cautions.map((caution) => <Fact key={caution} label="care" note={caution} />)}
+      <Cautions words={readiness.cautions} />
       <div class={css.more}>
         <Act href={`/press/${set.id}`}>Press {set.label}</Act>
         {screen.may.weigh && <Act onPress={() => { screen.open("look"); }}>Look at the detail…</Act>}
@@ -75,7 +76,7 @@ function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {
   );
 }
 
-const isTired = (word: string): boolean => word !== "" && !["fine", "crisp", "fresh"].includes(word);
+const isTired = (word: string): boolean => word === "look at its detail" || word === "at its limit";
 
 function LastWeight({ mould: { set, readiness }, screen, now, zone }: Shown) {
   const { units } = useSession().membership.member;

@@ -6,6 +6,7 @@ import { Tray } from "../../ui/frame";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { Toggles } from "../../ui/toggles";
+import { Cautions } from "../common/cautions";
 import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
@@ -55,7 +56,7 @@ function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {
       {next_booking && <Fact label="next" natch="hand" value={nextHolder(next_booking, membership.member.id, now, zone)} note={`until ${clock(new Date(next_booking.until_at), zone)}, ${day(new Date(next_booking.until_at), now, zone)}`} />}
       <Fact label="makes" value={makesWords(press, set.makes.role)} note={set.makes.design_name} />
       {readiness.advice.code !== "press" && <Fact label="advice" note={readiness.advice.reason} />}
-      {cautions.map((caution) => <Fact key={caution} label="care" note={caution} />)}
+      <Cautions words={cautions} />
       <PressForm press={press} mould={mould} now={now} zone={zone} />
     </Screen>
   );

@@ -54,8 +54,9 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
   const kept = unseenBy(seq, useKeptActs()).filter((act) => act.about["set_id"] === set.id);
   const isMine = set.owner === null || set.owner.id === meId || membership.member.roles.includes("owner");
 
+  /** A booking is given up, not undone; giving up is final. */
   const keep = (tail: string, verb: string, fields: JsonObject, said: string, isUnderSet = true): void => {
-    void saying.say({ path: isUnderSet ? `${path}${tail}` : tail, fields, basedOn: seq, verb, about: { set_id: set.id }, words: `${set.label}: ${said}` }, said);
+    void saying.say({ path: isUnderSet ? `${path}${tail}` : tail, fields, basedOn: seq, verb, about: { set_id: set.id }, words: `${set.label}: ${said}` }, said, verb !== "booked" && verb !== "gave_up_booking");
     open("none");
   };
   return {

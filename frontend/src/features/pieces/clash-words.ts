@@ -16,7 +16,7 @@ const isLate = (act: ClashAct): boolean => Date.parse(act.written_at) - Date.par
 /** `two phones, neither had signal`: why nobody noticed. */
 export function whyTwo([one, other]: readonly ClashAct[]): string {
   if (!one || !other) return "";
-  const phones = one.device === other.device ? "one phone" : "two phones";
+  const phones = one.device === other.device && one.member.id === other.member.id ? "one phone" : "two phones";
   const late = [one, other].filter(isLate).length;
   if (late === 2) return `${phones}, neither had signal`;
   return late === 1 ? `${phones}, one had no signal` : phones;

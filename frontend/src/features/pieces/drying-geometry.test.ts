@@ -76,6 +76,13 @@ describe("drawDrying", () => {
     expect(dry?.tick).toBeLessThan(dry?.right ?? -1);
   });
 
+  it("never marks days that have gone by", () => {
+    const at_hours = (p10: number, p90: number) => drawDrying(drying({ windows: { ...drying().windows, bisque: { p10: at(p10), p50: at(p10 + 1), p90: at(p90), p_never: 0 } } } as Partial<DryingAnswer>), AROUND);
+
+    expect(at_hours(-30, 20)?.dry).toMatchObject({ left: at_hours(-30, 20)?.nowX, tick: null });
+    expect(at_hours(-30, -2)?.dry).toBeNull();
+  });
+
   it("gives no days where the piece does not come dry in this room", () => {
     const windows = { ...drying().windows, bisque: { p10: null, p50: null, p90: null, p_never: 0.95 } };
 

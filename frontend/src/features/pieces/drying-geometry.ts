@@ -74,8 +74,8 @@ export function drawDrying(drying: DryingAnswer, { width, rem, now, zone }: Arou
   const y: Axis = { from: 0, to: 1, start: plot.bottom, end: plot.top };
   const times = curve.t_at.map(Date.parse);
   const at = now.getTime();
-  // The past ends where measured air ends, which is a little before now; the guess begins there.
-  const turn = Math.min(at, times[Math.max(0, curve.known_points - 1)] ?? at);
+  // The past ends now; where the curve does not reach so far, at its end.
+  const turn = Math.min(at, times.at(-1) ?? at);
   const upper = pointsOf(times, curve.p90, turn, span.to, x, y);
   const lower = pointsOf(times, curve.p10, turn, span.to, x, y);
   const days = daysOf(new Date(span.from), new Date(span.to), now, zone);
@@ -89,7 +89,7 @@ export function drawDrying(drying: DryingAnswer, { width, rem, now, zone }: Arou
     middle: linePath(pointsOf(times, curve.p50, turn, span.to, x, y)),
     band: bandPath(upper, lower),
     edges: [linePath(upper), linePath(lower)],
-    dry: dryDays(drying, x),
+    dry: dryDays(drying, x, at),
     nowX: placeOn(x, at),
     seen: seenOf(drying, times, x, y, isIn),
     days: namedDays(days, most)
@@ -100,13 +100,14 @@ export function drawDrying(drying: DryingAnswer, { width, rem, now, zone }: Arou
   };
 }
 
-function dryDays({ windows }: DryingAnswer, x: Axis): DryingPicture["dry"] {
+/** What is coming of the likely days: they never begin in the past. */
+function dryDays({ windows }: DryingAnswer, x: Axis, now: number): DryingPicture["dry"] {
   const { p10, p50, p90 } = windows?.bisque ?? { p10: null, p50: null, p90: null };
   const [first, last] = [ms(p10), ms(p90)];
-  if (first === null || first >= x.to) return null;
-  const clip = (time: number): number => placeOn(x, Math.min(x.to, Math.max(x.from, time)));
+  if (first === null || first >= x.to || (last !== null && last <= now)) return null;
+  const clip = (time: number): number => placeOn(x, Math.min(x.to, Math.max(now, time)));
   const middle = ms(p50);
-  return { left: clip(first), right: clip(last ?? x.to), tick: middle !== null && middle > x.from && middle < x.to ? placeOn(x, middle) : null };
+  return { left: clip(first), right: clip(last ?? x.to), tick: middle !== null && middle > now && middle < x.to ? placeOn(x, middle) : null };
 }
 
 /** Weighings and touch stand on the middle line: the scale says grams, and the line says what is left. */

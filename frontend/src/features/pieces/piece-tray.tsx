@@ -39,7 +39,7 @@ function StepTray({ piece }: { piece: Piece }) {
   const maySpot = may.advance && !(spot !== null && may.isHelper && isPastHelper(spot));
   const move = <Act spoken={`Move ${mark}`} onPress={() => { piece.open("move"); }}>Move</Act>;
   if (!may.cover && !may.check && !may.advance) {
-    return <Tray mark={mark} reason={`${maker?.first_name ?? "Somebody"}’s piece`} isDead={saying.isDead}>{move}</Tray>;
+    return <Tray mark={mark} reason={maker ? `${maker.first_name}’s piece` : "nobody has claimed it"} isDead={saying.isDead}>{move}</Tray>;
   }
   const inMould = living.find((part) => part.state === "in_mould");
   const coverAct = <Act spoken={`Cover ${mark}`} isDisabled={!may.cover} onPress={() => { piece.open("cover"); }}>Cover</Act>;

@@ -24,6 +24,7 @@ describe("titleNote", () => {
 describe("partWords", () => {
   it("gives the mould with its generation, and the block", () => {
     expect(partWords(partSample(), WHEN)).toMatchObject({ words: `In mould 17${THIN}h`, mould: "M03, generation 1 · block BK-15", setId: "set3" });
+    expect(partWords(partSample({ state: "out", out_at: "2026-10-30T09:00:00Z" }), WHEN, true).words).toBe("Out of its mould");
     expect(partWords(partSample({ mould: null, slab_block: null, state: "joined" }), WHEN)).toMatchObject({ words: "Joined", mould: "", setId: null });
   });
 });

@@ -36,13 +36,14 @@ export interface PartWords {
   setId: string | null;
 }
 
-export function partWords(part: PartWhole, { now }: When): PartWords {
+/** How long a part has been out matters only until it is joined and set to dry. */
+export function partWords(part: PartWhole, { now }: When, isMade = false): PartWords {
   const at = { to_press: null, in_mould: part.pressed_at, out: part.out_at, joined: part.joined_at, scrapped: part.ended_at, replaced: part.ended_at }[part.state];
   const gone = at && (part.state === "in_mould" || part.state === "out") ? ` ${span(new Date(at), now)}` : "";
   return {
     key: part.id,
     role: part.role,
-    words: upperFirst(`${PART_WORDS[part.state]}${gone}`),
+    words: isMade && part.state === "out" ? "Out of its mould" : upperFirst(`${PART_WORDS[part.state]}${gone}`),
     mould: joinFacts(part.mould && `${part.mould.label}, generation ${String(part.mould.generation)}`, part.slab_block && `block ${part.slab_block.label}`),
     setId: part.mould?.set_id ?? null,
   };

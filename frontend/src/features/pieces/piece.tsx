@@ -5,6 +5,7 @@ import { Act } from "../../ui/act";
 import { StageMark } from "../../ui/marks";
 import { Block, Fact } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
+import { Cautions } from "../common/cautions";
 import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
@@ -22,6 +23,8 @@ import { usePiece, usePieceScreen } from "./use-piece";
 import type { Piece } from "./use-piece";
 
 const HOME = "/racks";
+/** Warnings that ask somebody to do something; the others only want to be known. Two stories have a way of their own. */
+const WANTS_A_HAND: ReadonlySet<string> = new Set(["damaged", "interrupted-bisque"]);
 
 export function PieceScreen({ id = "" }: { id?: string }) {
   const screen = usePieceScreen(id);
@@ -70,8 +73,8 @@ function Coming({ piece: { view: { answer }, drying }, now, zone }: { piece: Pie
         {next && <Fact label={next.label} natch="next" value={next.value} note={next.note} />}
         {facts.map((fact) => <Fact key={fact.label} {...fact} />)}
         {answer.waits_for && <Fact label="waits for" value={upperFirst(answer.waits_for)} />}
-        {answer.warnings.map((warning) => <Fact key={warning.code} label="mind" natch="hand" value={warning.detail} />)}
-        {answer.cautions.map((caution) => <Fact key={caution.code} label="care" note={caution.detail} />)}
+        {answer.warnings.filter((warning) => WANTS_A_HAND.has(warning.code)).map((warning) => <Fact key={warning.code} label="mind" natch="hand" value={warning.detail} />)}
+        <Cautions words={[...answer.warnings.filter((warning) => !WANTS_A_HAND.has(warning.code)), ...answer.cautions].map((caution) => caution.detail)} />
       </div>
       {isDrying && <DryingSentence drying={drying} now={now} />}
     </div>
@@ -83,7 +86,7 @@ function Parts({ piece: { view: { answer } }, now, zone }: { piece: Piece; now: 
   return (
     <Block name={parts.length === 1 ? "Part" : "Parts"} count={parts.length}>
       {parts.map((part) => {
-        const { key, role, words, mould, setId } = partWords(part, { now, zone });
+        const { key, role, words, mould, setId } = partWords(part, { now, zone }, !["pressing", "assembly"].includes(piece.stage));
         return (
           <li key={key}>
             <Fact label={role} value={words} note={setId ? undefined : mould}>

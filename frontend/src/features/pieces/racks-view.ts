@@ -19,9 +19,9 @@ export interface PlaceLine {
   evidence: string;
 }
 
-/** Kept acts laid over the rows; a list without a number takes only what still waits. */
-export function overlaidPieces(pieces: readonly PieceBrief[], seq: number | undefined, acts: readonly KeptAct[]): PieceBrief[] {
-  const unseen = unseenBy(seq ?? Number.MAX_SAFE_INTEGER, acts);
+/** Kept acts that the list cannot show yet, laid over its rows. */
+export function overlaidPieces(pieces: readonly PieceBrief[], seq: number, acts: readonly KeptAct[]): PieceBrief[] {
+  const unseen = unseenBy(seq, acts);
   if (unseen.length === 0) return [...pieces];
   return pieces.map((piece) => unseen.filter((act) => isAbout(act, piece.id)).reduce(briefAfter, piece));
 }

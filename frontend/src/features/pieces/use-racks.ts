@@ -24,7 +24,7 @@ export function useRacks(): Screen<Racks> & { again: () => void } {
   const places = usePlaces();
   if (screen.state !== "ready") return screen;
   const { results, journal_seq } = screen.value;
-  return { ...screen, value: { pieces: standingAbout(overlaidPieces(results, journal_seq, acts)), places, seq: journal_seq ?? 0 } };
+  return { ...screen, value: { pieces: standingAbout(overlaidPieces(results, journal_seq, acts)), places, seq: journal_seq } };
 }
 
 export type Many = "move" | "cover" | null;

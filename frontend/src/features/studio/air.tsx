@@ -45,7 +45,7 @@ function RoomScreen({ room, rooms }: { room: PlaceRow; rooms: preact.JSX.Element
       <SaidLine mark="" saying={air.saying} />
       {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
       <form class={css.stack} onSubmit={(event) => { event.preventDefault(); submit(); }}>
-        <div class={css.two}>
+        <div class={css.fields}>
           <Field label={`Warmth, °${units.temperature.toUpperCase()}`} name="air_c" inputMode="decimal" value={warmth} onType={setWarmth} wrong={wrongAt("#/air_c")} />
           <Field label="Damp of the air, %" name="humidity_fraction" inputMode="decimal" value={damp} onType={setDamp} wrong={wrongAt("#/humidity_fraction")} />
         </div>

@@ -68,13 +68,15 @@ function DueTray({ due, now, zone }: { due: Due; now: Date; zone: string }) {
   if (snoozedId === chosen.id) return <SnoozeTray due={due} chosen={chosen} now={now} zone={zone} close={() => { snooze(null); }} />;
   const way = wayOf(chosen);
   return (
-    <Tray isDead={due.saying.isDead} {...(way ? { mark: "Open it", markHref: way } : {})} reason={chosen.asks === "let_go" ? "put off three times: let it go?" : chosen.title}>
+    <Tray isDead={due.saying.isDead} {...(way ? { mark: markOf(chosen), markHref: way } : {})} reason={chosen.asks === "let_go" ? "put off three times: let it go?" : chosen.title}>
       <MainAct spoken={`Done: ${chosen.title}`} onPress={() => { due.answer(chosen, "done"); }}>Done</MainAct>
       <Act spoken={`Put off: ${chosen.title}`} onPress={() => { snooze(chosen.id); }}>Put off…</Act>
       <Act spoken={`Let go: ${chosen.title}`} onPress={() => { due.answer(chosen, "let_go"); }}>Let go</Act>
     </Tray>
   );
 }
+
+const markOf = ({ objects: [object] }: Reminder): string => (object && object.mark !== "" && object.mark.length <= 8 ? object.mark : "Open it");
 
 function SnoozeTray({ due, chosen, now, zone, close }: { due: Due; chosen: Reminder; now: Date; zone: string; close: () => void }) {
   return (

@@ -77,7 +77,7 @@ function Quiet({ ways }: { ways: MyWays }) {
     <form class={css.section} aria-label="Quiet hours" onSubmit={(event) => { event.preventDefault(); void save(); }}>
       <h2>Quiet hours</h2>
       <p class={css.note}>Left empty, the studio’s own hold. A kiln that is hot and unread breaks them.</p>
-      <div class={css.two}>
+      <div class={css.fields}>
         <Field label="From, as 20:00" name="quiet_from" value={from} onType={(text) => { setFrom(text); setKept(false); }} wrong={ways.claim.wrongAt("#/quiet_from")} />
         <Field label="Until, as 07:30" name="quiet_until" value={until} onType={(text) => { setUntil(text); setKept(false); }} wrong={ways.claim.wrongAt("#/quiet_until")} />
       </div>

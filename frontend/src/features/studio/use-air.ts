@@ -71,7 +71,7 @@ export function useRoomAir(room: PlaceRow): RoomAir {
       return true;
     },
     answer: (reading, answer, words) => {
-      void saying.say({ path: `readings/${reading.id}/answers/`, fields: { answer }, basedOn: 0, verb: "answered_reading", about: { reading_id: reading.id }, words: `${room.name}: ${words}` }, words);
+      void saying.say({ path: `readings/${reading.id}/answers/`, fields: { answer }, basedOn: 0, verb: "answered_reading", about: { reading_id: reading.id }, words: `${room.name}: ${words}` }, words, false);
     },
   };
 }

@@ -38,7 +38,7 @@ export function useDue(page: ReminderPage): Due {
       setSaidOf(mark.length <= 5 ? mark : "");
       const fields = { answer, ...(until ? { until: until.toISOString() } : {}) };
       const about = { reminder_id: reminder.id, answer };
-      void saying.say({ path: `reminders/${reminder.id}/answers/`, fields, basedOn: seq, verb: "answered_reminder", about, words: `${reminder.title}: ${SAID[answer].toLowerCase()}` }, SAID[answer]);
+      void saying.say({ path: `reminders/${reminder.id}/answers/`, fields, basedOn: seq, verb: "answered_reminder", about, words: `${reminder.title}: ${SAID[answer].toLowerCase()}` }, SAID[answer], false);
     },
   };
 }

@@ -1,0 +1,74 @@
+// @vitest-environment happy-dom
+import { IDBFactory } from "fake-indexeddb";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { keepLent, keyOf } from "../../offline/numbers";
+import { drawn, fieldOf, putAway, until } from "../common/test-phone";
+import { PressScreen } from "./press";
+
+const dryness = { word: "dry", basis: "weighed", free_water_fraction: 0.01, presses_since_dry: 0, presses_left: null };
+const wear = { word: "unknown", pressings: 3, pressings_left: null, looks_again_at: null };
+const part = (id: string) => ({ id, name: id, state: "whole", state_reason: "", presses: 3, presses_before: 0, presses_before_by: null });
+const heard = {
+  "mould-sets/s2/": {
+    id: "s2", label: "M02", makes: { id: "dp", role: "tile", design_id: "d1", design_name: "barley tile" }, owner: null, place: null, inspect_at_presses: null,
+    retire_at_presses: null, presses: 3, dryness, wear, next_booking: null, parts: [part("face"), part("back")],
+    casting: { id: "c2", mould_set_id: "s2", master: { id: "ms", label: "MS-1", is_ready: true }, generation: 2, poured_at: null, is_in_use: true, capacity_fraction: 0.43, dry_g: null, now_g: null, weighed_at: null },
+  },
+  "mould-sets/s2/readiness/": {
+    at: "2026-10-31T09:00:00Z", journal_seq: 7, set_id: "s2", casting_id: "c2", word: "dry", dryness, usable_at: null, dry_at: null, air: null, wear,
+    expected_pressings_left: null, advice: { code: "press", reason: "Dry." }, cautions: [],
+  },
+  "designs/": { results: [{ id: "d1", name: "barley tile", noun: "tile", series: "T", parts: [] }], next: null },
+  "slab-blocks/": { results: [{ id: "b16", label: "BK-16", laid_on: "2026-10-28", used_up_at: null, cautions: [], bodies: [], batches: [] }], next: null },
+  "pieces/": { results: [], next: null, at: "2026-10-31T09:00:00Z", journal_seq: 7 },
+};
+const lent = (db: IDBDatabase): Promise<unknown> => keepLent(db, keyOf("barn", "d1", "T"), 28, 47);
+
+let clock_ms = 10_000;
+beforeEach(() => {
+  globalThis.indexedDB = new IDBFactory();
+  clock_ms = 10_000;
+  vi.spyOn(performance, "now").mockImplementation(() => clock_ms);
+  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
+});
+
+afterEach(() => {
+  putAway();
+  vi.unstubAllGlobals();
+});
+
+describe("a press without signal", () => {
+  it("cuts the next number lent to this phone, from all mould parts and the newest block", async () => {
+    const phone = await drawn(<PressScreen id="s2" />, heard, { prepare: lent });
+    await until(() => { phone.press("Pressed T28"); });
+
+    await until(() => { expect(phone.acts()).toHaveLength(1); });
+    const body = phone.acts()[0]?.body;
+    expect(body).toMatchObject({ casting_id: "c2", mould_part_ids: ["face", "back"], count: 1, slab_block_id: "b16", based_on: 7, parts: [{ role: "tile", piece: { mark: "T28", design_id: "d1" } }] });
+    await until(() => { expect(phone.has("Pressed T29")).toBe(true); });
+  });
+
+  it("asks before it presses the same mould again within ten seconds", async () => {
+    const phone = await drawn(<PressScreen id="s2" />, heard, { prepare: lent });
+    await until(() => { phone.press("Pressed T28"); });
+    await until(() => { expect(phone.acts()).toHaveLength(1); });
+    clock_ms += 2_000;
+
+    await until(() => { phone.press("Pressed T29"); });
+    await until(() => { expect(phone.has("was pressed in M02 just now. Another?")).toBe(true); });
+    phone.press("No, once");
+
+    await until(() => { expect(phone.has("Another?")).toBe(false); });
+    expect(phone.acts()).toHaveLength(1);
+  });
+
+  it("wants the mark typed as it is cut where no number is left", async () => {
+    const phone = await drawn(<PressScreen id="s2" />, heard);
+    await until(() => { expect(fieldOf(phone.root, "No number is left")).toBeDefined(); });
+    phone.type("No number is left", "T99");
+
+    await until(() => { phone.press("Pressed T99"); });
+
+    await until(() => { expect(phone.acts()[0]?.body).toMatchObject({ parts: [{ piece: { mark: "T99" } }] }); });
+  });
+});
