@@ -27,7 +27,7 @@ export function pieceSample(piece: Partial<PieceAnswer["piece"]> = {}, change: P
       mine: true, cover: "", clash_id: null, is_damaged: false, missing_roles: [], use: "food", grade: "", body: null, has_interrupted_bisque: false,
       look_again_at: null, cover_since_at: null, begun_at: "2026-10-31T06:00:00Z", ...piece,
     },
-    parts: [partSample()], nexts: [], backs: [], waits_for: null, warnings: [], cautions: [], reclaim: "plain", story: [tellingSample()], history_count: 1, visits: [], firings: { bisque: 0, glaze: 0 }, order: null, ...change,
+    parts: [partSample()], nexts: [], backs: [], waits_for: null, warnings: [], cautions: [], reclaim: "plain", story: [tellingSample()], history_count: 1, visits: [], firings: { bisque: 0, glaze: 0 }, order: null, partners: [], ...change,
   };
 }
 
