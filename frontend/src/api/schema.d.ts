@@ -2352,13 +2352,14 @@ export interface components {
             cover?: "open" | "loose" | "tucked" | "sealed";
             except_ids?: string[];
             /**
-             * @description * `soft` - Soft
+             * @description * `fine` - Fine
+             *     * `soft` - Soft
              *     * `leather_hard` - Leather Hard
              *     * `too_stiff` - Too Stiff
              *     * `bone_dry` - Bone Dry
              * @enum {string}
              */
-            feel?: "soft" | "leather_hard" | "too_stiff" | "bone_dry";
+            feel?: "fine" | "soft" | "leather_hard" | "too_stiff" | "bone_dry";
             /**
              * @description * `first` - First
              *     * `second` - Second
@@ -3783,17 +3784,13 @@ export interface components {
             initials: string;
         };
         HoursFields: {
-            /** Format: time */
             closes: string;
-            /** Format: time */
             opens: string;
             /** @description Monday is 0. */
             weekday: number;
         };
         HoursFieldsRequest: {
-            /** Format: time */
             closes: string;
-            /** Format: time */
             opens: string;
             /** @description Monday is 0. */
             weekday: number;
@@ -5192,7 +5189,6 @@ export interface components {
         };
         /** @description The member as they see themselves. */
         MyselfOut: {
-            /** Format: email */
             email: string;
             first_name: string;
             full_name: string;
@@ -5202,9 +5198,7 @@ export interface components {
             id: string;
             initials: string;
             left_handed: boolean;
-            /** Format: time */
             quiet_from: string | null;
-            /** Format: time */
             quiet_until: string | null;
             roles: string[];
             text: number;
@@ -5971,9 +5965,7 @@ export interface components {
             left_handed?: boolean;
             /** @description 4 to 8 figures for kiln work on a shared phone; empty takes it away. */
             pin?: string;
-            /** Format: time */
             quiet_from?: string | null;
-            /** Format: time */
             quiet_until?: string | null;
             /** @description Where; everywhere when left out. */
             studio?: string;
@@ -6264,9 +6256,7 @@ export interface components {
             /** @default  */
             note: string;
             open_kiln_below_c?: number | string;
-            /** Format: time */
             quiet_from?: string;
-            /** Format: time */
             quiet_until?: string;
             refire_headroom_mm?: number | string;
             /**
@@ -6344,12 +6334,6 @@ export interface components {
             /** Format: date-time */
             touched_at: string;
         };
-        /** @description Some PieceBriefOut rows, and where the next ones are. */
-        PieceBriefOutPage: {
-            /** @description Address of the next page. */
-            next: string | null;
-            results: components["schemas"]["PieceBriefOut"][];
-        };
         /** @description What every answer to an act says. */
         PieceChangedOut: {
             /** Format: uuid */
@@ -6379,6 +6363,15 @@ export interface components {
             line_id: string;
             mark: string;
             spans: components["schemas"]["StayOut"][];
+        };
+        /** @description Some pieces, and how far the journal had come when they were read. */
+        PieceListOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PieceBriefOut"][];
         };
         PieceNamedOut: {
             design_name: string;
@@ -7498,11 +7491,17 @@ export interface components {
             done_at?: string | null;
             /** Format: uuid */
             id?: string;
-            inputs?: unknown;
-            problem?: unknown | null;
+            inputs: {
+                [key: string]: unknown;
+            };
+            problem: {
+                [key: string]: unknown;
+            } | null;
             /** Format: double */
             progress_fraction?: number;
-            result?: unknown | null;
+            result: {
+                [key: string]: unknown;
+            } | null;
             /**
              * @description * `queued` - Queued
              *     * `running` - Running
@@ -7627,9 +7626,7 @@ export interface components {
             mould_usable_below_fraction?: number;
             /** Format: double */
             open_kiln_below_c?: number;
-            /** Format: time */
             quiet_from?: string;
-            /** Format: time */
             quiet_until?: string;
             /** Format: double */
             refire_headroom_mm?: number;
@@ -8263,13 +8260,14 @@ export interface components {
             /** Format: uuid */
             corrects?: string | null;
             /**
-             * @description * `soft` - Soft
+             * @description * `fine` - Fine
+             *     * `soft` - Soft
              *     * `leather_hard` - Leather Hard
              *     * `too_stiff` - Too Stiff
              *     * `bone_dry` - Bone Dry
              * @enum {string}
              */
-            feel: "soft" | "leather_hard" | "too_stiff" | "bone_dry";
+            feel: "fine" | "soft" | "leather_hard" | "too_stiff" | "bone_dry";
             /**
              * Format: date-time
              * @description When it happened, as the person says.
@@ -10681,6 +10679,8 @@ export interface operations {
             query?: {
                 from?: string;
                 kiln?: string;
+                /** @description Loads that this piece is or was in. */
+                piece?: string;
                 /** @description One or several of the states, with commas between. */
                 state?: string;
                 until?: string;
@@ -12254,7 +12254,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["PieceBriefOutPage"];
+                    "application/json": components["schemas"]["PieceListOut"];
                 };
             };
             /** @description What went wrong. */
@@ -13474,12 +13474,13 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
-            /** @description No response body */
-            204: {
+            200: {
                 headers: {
                     [name: string]: unknown;
                 };
-                content?: never;
+                content: {
+                    "application/json": components["schemas"]["RunOut"];
+                };
             };
             /** @description What went wrong. */
             default: {
