@@ -1,4 +1,5 @@
 /** Where everything of the four weeks stands: weeks under weeks, or side by side on a desk. Pixels of its own box. */
+import { wallTime } from "../../domain/clock";
 import type { DayMark } from "../../domain/plot";
 import { isoDay } from "./weeks-plan";
 import type { BarKind, WeeksPlan } from "./weeks-plan";
@@ -131,12 +132,12 @@ function drawRow(plan: WeeksPlan, row: Row, around: RowAround): WeekRow {
   const days = row.days.map((mark, place) => ({ x: round(left + place * column), middle: round(left + (place + 0.5) * column), words: String(mark.day), isToday: mark.isToday }));
   return {
     key: String(first), top, bottom, days,
-    weekStarts: isDesk ? days.filter((_, place) => place % 7 === 0).map(({ x, words }) => ({ x, words })) : [],
+    weekStarts: isDesk ? row.days.flatMap((mark, place) => (place % 7 === 0 ? [{ x: days[place]?.x ?? left, words: `${String(mark.day)} ${wallTime(mark.middle, zone).monthName}` }] : [])) : [],
     closed: row.days.flatMap((_, place) => (plan.closed.has(first + place) ? [{ x: round(left + place * column), width: round(column) }] : [])),
     lanes,
     bars: drawn.flatMap(({ bars }) => bars),
-    labels: drawn.flatMap(({ load, lane, bars }) => labelOf(load.id, load.number, bars, { lane, px, left, width })),
-    promises: promisesIn(plan, row, { lanesEnd, px, left, width, column, zone }),
+    labels: labelsOf(drawn, { px, left, width }),
+    promises: promisesIn(plan, row, { lanesEnd, px, left, column, zone, isDesk }),
     nowX: now.getTime() >= row.from && now.getTime() < row.to ? row.xOf(now) : null,
   };
 }
@@ -158,30 +159,48 @@ function barsIn({ id, bars }: WeeksPlan["loads"][number], row: Row, lane: Lane, 
   });
 }
 
-/** Right of its bar where there is room, else left of it; under a bar that fills the row, nothing. */
-function labelOf(id: string, words: string, bars: readonly WeekBar[], { lane, px, left, width }: { lane: Lane; px: number; left: number; width: number }): WeekLabel[] {
-  const starts = bars.filter((bar) => bar.isBegun);
-  // A load is named once, in the row where it begins.
-  if (starts.length < bars.length || bars.length === 0) return [];
-  const [from, to] = [Math.min(...bars.map((bar) => bar.x)), Math.max(...bars.map((bar) => bar.x + bar.width))];
-  const long = words.length * LETTER * px + 6;
-  const y = round(lane.y + lane.height / 2 + px * 0.36);
-  const key = `${id}-label`;
-  if (to + long <= width) return [{ key, x: to + 6, y, words, anchor: "start" }];
-  return from - long >= left ? [{ key, x: from - 6, y, words, anchor: "end" }] : [];
+interface DrawnLoad {
+  load: WeeksPlan["loads"][number];
+  lane: Lane;
+  bars: readonly WeekBar[];
+}
+
+type Extent = readonly [number, number];
+
+/** Right of its bar where there is room, else left of it, else nowhere: the list under the picture names it all the same. */
+function labelsOf(drawn: readonly DrawnLoad[], { px, left, width }: { px: number; left: number; width: number }): WeekLabel[] {
+  const taken = new Map<Lane, Extent[]>();
+  for (const { lane, bars } of drawn) taken.set(lane, [...(taken.get(lane) ?? []), ...bars.map((bar): Extent => [bar.x, bar.x + bar.width])]);
+  return drawn.flatMap(({ load, lane, bars }) => {
+    // A load is named once, in the row where it begins.
+    if (bars.length === 0 || bars.some((bar) => !bar.isBegun)) return [];
+    const [from, to] = [Math.min(...bars.map((bar) => bar.x)), Math.max(...bars.map((bar) => bar.x + bar.width))];
+    const long = load.number.length * LETTER * px + 6;
+    const inLane = taken.get(lane) ?? [];
+    const isFree = ([start, end]: Extent): boolean => start >= left && end <= width && !inLane.some(([one, other]) => start < other - 1 && one + 1 < end);
+    const label = { key: `${load.id}-label`, y: round(lane.y + lane.height / 2 + px * 0.36), words: load.number };
+    const [after, before]: [Extent, Extent] = [[to + 2, to + long], [from - long, from - 2]];
+    if (isFree(after)) {
+      inLane.push(after);
+      return [{ ...label, x: to + 6, anchor: "start" as const }];
+    }
+    if (!isFree(before)) return [];
+    inLane.push(before);
+    return [{ ...label, x: from - 6, anchor: "end" as const }];
+  });
 }
 
 interface PromiseAround {
   lanesEnd: number;
   px: number;
   left: number;
-  width: number;
   column: number;
   zone: string;
+  isDesk: boolean;
 }
 
-/** The lowest lane: a promise hangs from the middle of its day, its words to the left, or to the right near the edge. */
-function promisesIn(plan: WeeksPlan, row: Row, { lanesEnd, px, left, column, zone }: PromiseAround): WeekRow["promises"] {
+/** The lowest lane: a promise hangs from the middle of its day, its words under it on a desk, else beside it. */
+function promisesIn(plan: WeeksPlan, row: Row, { lanesEnd, px, left, column, zone, isDesk }: PromiseAround): WeekRow["promises"] {
   const byDay = new Map<number, string[]>();
   for (const { date, words } of plan.promises) {
     const place = row.days.findIndex((mark) => isoDay(mark.middle, zone) === date);
@@ -190,6 +209,7 @@ function promisesIn(plan: WeeksPlan, row: Row, { lanesEnd, px, left, column, zon
   return [...byDay].map(([place, words]) => {
     const flagX = round(left + (place + 0.5) * column);
     const said = words.length > 2 ? `${words[0] ?? ""} and ${String(words.length - 1)} more` : words.join(", ");
+    if (isDesk) return { key: `${String(place)}-${said}`, words: said, flagX, flagY: lanesEnd + px * 0.4, x: flagX, y: round(lanesEnd + px * 1.8), anchor: "middle" as const };
     const isLeft = flagX - 16 - said.length * LETTER * px > left;
     const label = { key: `${String(place)}-${said}`, words: said, flagX, flagY: lanesEnd + px * 0.4, y: round(lanesEnd + px * 1.05) };
     return isLeft ? { ...label, x: flagX - 12, anchor: "end" as const } : { ...label, x: flagX + 12, anchor: "start" as const };

@@ -82,8 +82,24 @@ describe("drawWeeks", () => {
     const picture = drawWeeks(plan, { ...AROUND, width: 1120, daysInRow: 28 });
 
     expect(picture.rows).toHaveLength(1);
-    expect(picture.rows[0]?.weekStarts).toHaveLength(4);
+    expect(picture.rows[0]?.weekStarts.map(({ words }) => words)).toEqual(["26 Oct", "2 Nov", "9 Nov", "16 Nov"]);
+    expect(picture.rows[0]?.promises[0]?.anchor).toBe("middle");
     expect(picture.rows[0]?.closed).toHaveLength(5);
+  });
+
+  it("never lays one name over another load", () => {
+    const times = (starts: string, ends: string) => ({ starts_at: starts, expected_end_at: ends });
+    const crowd = [1, 2, 3].map((place) => load({ id: `l${String(place)}`, number: `F-21${String(place)}`, ...times(`2026-11-0${String(2 * place)}T08:00:00Z`, `2026-11-0${String(2 * place)}T20:00:00Z`) }));
+    const row = drawWeeks(planOf({ kilns: [kiln()], loads: crowd, hours, promises: [] }, NOW, LONDON), { ...AROUND, width: 200, rem: 20, daysInRow: 7 }).rows[1];
+    const extents = row?.labels.map(({ x, words, anchor }) => {
+      const long = words.length * 0.56 * 17.5;
+      return anchor === "start" ? [x, x + long] : [x - long, x];
+    }) ?? [];
+
+    expect(extents.length).toBeLessThan(3);
+    for (const [from = 0, to = 0] of extents) {
+      expect(row?.bars.every((bar) => bar.x + bar.width <= from || bar.x >= to)).toBe(true);
+    }
   });
 
   it("carries a bar over the end of a week without closing it", () => {
