@@ -50,7 +50,7 @@ function Ready({ snapshot, heardAt }: { snapshot: Parameters<typeof useFoundOne>
       {(size !== "" || found.body) && <Fact label="size" value={size || "not measured"} note={found.body?.name} />}
       <Fact label="kept" natch={found.is_notice_past ? "hand" : "none"} value={found.state === "open" ? upperFirst(keptWords(found, { now, zone }).replace(/^kept /, "")) : found.state === "returned" ? "Given back" : "Let go"} note={found.state === "open" ? "nobody’s until then; no load may take it" : undefined} />
       {found.piece && <Fact label="record"><a href={`/pieces/${found.piece.id}`}>{found.piece.mark}, its story so far</a></Fact>}
-      {kept.map((telling) => <Fact key={telling.id} label="" natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"} />)}
+      {kept.map((telling) => <Fact key={telling.id} label="" natch="kept" value={telling.words} note="kept here" />)}
       <Owners one={one} />
       <Claims one={one} />
     </Screen>

@@ -31,6 +31,11 @@ describe("one found thing", () => {
     expect([view.isClaimedHere, view.found.claims_count]).toEqual([true, 1]);
   });
 
+  it("lists what waits to be heard, in the words it was said in", () => {
+    const acts = [kept("claimed", { found_id: "f1", said: "Yours, you said" }), kept("asked_owners", { found_id: "f1" }, { id: "a2", state: "heard", seq: 200 })];
+    expect(foundView(foundWhole(), 100, acts).kept).toEqual([{ id: "a1", words: "Yours, you said" }]);
+  });
+
   it("forgets it once the answer is newer", () => {
     expect(foundView(foundWhole(), 100, [kept("claimed", { found_id: "f1" }, { state: "heard", seq: 99 })]).isClaimedHere).toBe(false);
   });

@@ -41,7 +41,7 @@ export function foundListView(rows: readonly FoundRow[], seq: number, acts: read
 export interface FoundView {
   found: FoundWhole;
   /** Said here and not heard yet. */
-  kept: { id: string; words: string; isKept: boolean }[];
+  kept: { id: string; words: string }[];
   /** Whom this phone asked. */
   asked: ReadonlySet<string>;
   isClaimedHere: boolean;
@@ -51,7 +51,7 @@ export function foundView(snapshot: FoundWhole, seq: number, acts: readonly Kept
   const own = unseenBy(seq, acts).filter((act) => act.about["found_id"] === snapshot.id);
   return {
     found: own.reduce(after, snapshot),
-    kept: own.map(({ id, words, state }) => ({ id, words, isKept: state === "waiting" })),
+    kept: own.filter((act) => act.state === "waiting").map(({ id, about, words }) => ({ id, words: about["said"] ?? words })),
     asked: new Set(own.filter((act) => act.verb === "asked_owners").flatMap((act) => (act.about["member_ids"] ?? "").split(" "))),
     isClaimedHere: own.some((act) => act.verb === "claimed"),
   };

@@ -44,7 +44,7 @@ export function useFoundOne(snapshot: FoundWhole & Seen): FoundOne {
   const [sheet, open] = useState<FoundSheet>("none");
   const keep = (path: string, fields: JsonObject, verb: string, about: Record<string, string>, said: string): void => {
     open("none");
-    void saying.say({ path, fields, verb, about: { found_id: id, ...about }, basedOn: seq, words: `${what}: ${said}` }, said);
+    void saying.say({ path, fields, verb, about: { found_id: id, said, ...about }, basedOn: seq, words: `${what}: ${said}` }, said);
   };
   return {
     view, saying, sheet, open,

@@ -6,7 +6,7 @@ import { useBox } from "../common/use-box";
 import { drawDelivery } from "./delivery-geometry";
 import type { Delivery, DeliveryPicture } from "./delivery-geometry";
 import css from "./drawings.module.css";
-import { likelyWords, noonOf, promisedWords } from "./order-words";
+import { isAllThere, likelyWords, noonOf, promisedWords } from "./order-words";
 import type { Around } from "./order-words";
 
 /** The outlook where it was heard, else the last judgement of the order itself. */
@@ -28,7 +28,7 @@ export function DeliveryDrawing({ order, outlook, now }: { order: OrderWhole; ou
   return (
     <div class={css.box}>
       <div ref={ref}>{picture && <Picture picture={picture} />}</div>
-      <p class={isLate ? css.saidLive : css.said}>{deliverySentence(delivery, { now, zone })}</p>
+      <p class={isLate ? css.saidLive : css.said}>{isAllThere(outlook) ? "All that was wanted is finished." : deliverySentence(delivery, { now, zone })}</p>
       {picture && <Figures delivery={delivery} outlook={outlook} now={now} />}
     </div>
   );

@@ -4,7 +4,7 @@ import { day } from "../../domain/clock";
 import { joinFacts, upperFirst } from "../../domain/format";
 import { Fact, Row } from "../../ui/seam";
 import { deliveryOf } from "./delivery";
-import { against, awayWords, lineOne, outlookOf, promisedWords, rangeAgainst } from "./order-words";
+import { against, awayWords, isAllThere, lineOne, outlookOf, promisedWords, rangeAgainst } from "./order-words";
 import type { Around } from "./order-words";
 
 interface Head {
@@ -13,12 +13,13 @@ interface Head {
   around: Around;
 }
 
-export function Lines({ answer: { lines }, outlook }: Head) {
+export function Lines({ answer: { commission, lines }, outlook }: Head) {
+  const ahead = commission.state === "open" ? outlook : null;
   if (lines.length === 0) return <Fact label="" natch="next" value="Nothing wanted yet." note="No line was added to this order." />;
   return (
     <ul>
       {lines.map((line) => {
-        const { figure, unit, verdict, evidence } = lineOne(line, outlookOf(outlook, line.id), outlook?.outcomes ?? 0);
+        const { figure, unit, verdict, evidence } = lineOne(line, outlookOf(ahead, line.id), ahead?.outcomes ?? 0);
         const isMet = line.counts.finished >= line.wanted_sets;
         const what = lines.length > 1 ? line.what : "";
         return (
@@ -40,7 +41,7 @@ export function Promise({ answer: { commission }, outlook, around }: Head) {
   const isLate = commission.is_at_risk || ["late", "may_be_late"].includes(against(promised, likelyFrom, likelyUntil));
   const risk = commission.is_at_risk ? upperFirst(commission.risk_words || "may be late") : null;
   const value = promised === null ? "No day promised" : upperFirst(joinFacts(promisedWords(promised, around), awayWords(promised, around)));
-  return <Fact label="promised" natch={promised === null ? "none" : isLate ? "hand" : "next"} value={value} note={joinFacts(risk, range ?? "no likely days yet")} />;
+  return <Fact label="promised" natch={promised === null ? "none" : isLate ? "hand" : "next"} value={value} note={isAllThere(outlook) ? "all that was wanted is finished" : joinFacts(risk, range ?? "no likely days yet")} />;
 }
 
 function Ended({ answer: { commission }, around: { now, zone } }: { answer: Pick<OrderAnswer, "commission">; around: Around }) {

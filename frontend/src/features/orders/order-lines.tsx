@@ -1,7 +1,7 @@
 /** Each line of an order: its counts in sets, what one set is, and where its pieces are. */
 import type { OrderLine, OrderPiece, Outlook } from "../../api/shapes-orders";
 import type { CoverState } from "../../api/shapes-pieces";
-import { upperFirst } from "../../domain/format";
+import { count, upperFirst } from "../../domain/format";
 import { StageMark } from "../../ui/marks";
 import { Block, Fact } from "../../ui/seam";
 import { COVERS, markOf } from "../pieces/stage";
@@ -10,13 +10,13 @@ import { setWords } from "./together";
 
 export function LineBlock({ line, outlook }: { line: OrderLine; outlook: Outlook | null }) {
   return (
-    <Block name={upperFirst(line.what)} note={line.counts.pieces === 1 ? "1 piece" : `${String(line.counts.pieces)} pieces`}>
+    <Block name={upperFirst(line.what)} note={count(line.pieces.length, "piece", "pieces")}>
       <li><Counts line={line} /></li>
       <li><Fact label="one set" value={upperFirst(setWords(line))} note={recipeNote(line)} /></li>
       {outlook && outlook.press.words !== "" && <li><Fact label="to press" natch={outlook.press.more ? "next" : "none"} value={upperFirst(outlook.press.words)} note={pressNote(outlook)} /></li>}
-      {line.stages.map(({ state, words, count }) => (
+      {line.stages.map(({ state, words, count: figure }) => (
         <li key={words}>
-          <Fact label={String(count)}>
+          <Fact label={String(figure)}>
             <span class={css.stage}><StageMark name={markOf(state, coverOf(line, state))} /><b>{upperFirst(words)}</b></span>
             <Marks pieces={line.pieces.filter((piece) => piece.state === state)} />
           </Fact>
@@ -32,7 +32,9 @@ function recipeNote({ recipe }: OrderLine): string | undefined {
   return designs.length > 0 ? designs.join(" · ") : "whatever stands in the line counts";
 }
 
-function pressNote({ latest_press }: Outlook): string | undefined {
+/** The last day is news only while something has to be pressed. */
+function pressNote({ latest_press, press }: Outlook): string | undefined {
+  if (press.more === 0) return undefined;
   return latest_press.find((press) => press.confidence === 0.8)?.words;
 }
 

@@ -9,6 +9,7 @@ import { useSession } from "../common/session";
 import { useWholeList } from "../common/use-screen";
 import { assign, handOver, match, part } from "./order-acts";
 import { firstOf, isGivable, linesToMatch, pickable } from "./order-sheet-parts";
+import { SheetFrame } from "./sheet-frame";
 import css from "./order.module.css";
 import { groupsOf, partnersFor } from "./together";
 import type { Order } from "./use-order";
@@ -37,11 +38,17 @@ export function AssignSheet({ order }: { order: Order }) {
   const all = screen.state === "ready" ? screen.value.results : [];
   const found = pickable(all, answer, letters);
   const own = lines.flatMap((line) => line.pieces);
-  const chosen = [...all, ...own].filter((piece, place, rows) => ticked.has(piece.id) && rows.findIndex((one) => one.id === piece.id) === place);
+  const isOwn = (piece: { id: string }): boolean => own.some((one) => one.id === piece.id);
+  const entering = all.filter((piece) => ticked.has(piece.id) && !isOwn(piece));
   const line = lines.find((one) => one.id === lineId) ?? null;
-  const leaving = chosen.filter((piece) => own.some((one) => one.id === piece.id));
+  const leaving = own.filter((piece) => ticked.has(piece.id));
+  const main = (
+    <MainAct isDisabled={entering.length === 0 || line === null} onPress={() => { if (line) order.keep(assign(commission.id, entering, line, reason)); }}>
+      Put {entering.length === 1 ? entering[0]?.mark : count(entering.length, "piece", "pieces")} in
+    </MainAct>
+  );
   return (
-    <div class={css.stack}>
+    <SheetFrame order={order} main={main}>
       <Field label="Find a piece by its mark or what it is" type="search" name="piece" value={letters} onType={type} />
       {found.length > 0
         ? <Toggles legend="Not in this order" options={found.slice(0, SHOWN).map(option)} chosen={ticked} onToggle={toggle} />
@@ -49,16 +56,13 @@ export function AssignSheet({ order }: { order: Order }) {
       {found.length > SHOWN && <p>{found.length - SHOWN} more; type more letters.</p>}
       {lines.length > 1 && <Choice legend="Into which line" name="line" options={lines.map((one) => ({ value: one.id, words: one.what }))} chosen={lineId} onChoose={choose} />}
       <Field label="Why, if there is something to say" name="reason" value={reason} onType={say} />
-      <MainAct isDisabled={chosen.length === 0 || line === null} onPress={() => { if (line) order.keep(assign(commission.id, chosen, line, reason)); }}>
-        Put {chosen.length === 1 ? chosen[0]?.mark : count(chosen.length, "piece", "pieces")} in
-      </MainAct>
       <p>A piece from another order leaves that order. Its past comes along; the other client is not named.</p>
       <details class={css.far}>
         <summary>Take a piece out of this order</summary>
         <Toggles legend="In this order" options={own.map(option)} chosen={ticked} onToggle={toggle} />
         <Act isDisabled={leaving.length === 0} onPress={() => { order.keep(assign(commission.id, leaving, null, reason)); }}>Take {count(leaving.length, "piece", "pieces")} out</Act>
       </details>
-    </div>
+    </SheetFrame>
   );
 }
 
@@ -78,18 +82,20 @@ export function MatchSheet({ order }: { order: Order }) {
   const one = line?.pieces.find((piece) => piece.id === oneId);
   const partners = line && one ? partnersFor(line, one) : [];
   const other = partners.find((piece) => piece.id === otherId);
+  const main = (
+    <MainAct isDisabled={!one || !other} onPress={() => { if (one && other) order.keep(match(commission.id, [one, other], gap, units)); }}>
+      {one && other ? `${other.mark} with ${one.mark}` : "Together"}
+    </MainAct>
+  );
   return (
-    <div class={css.stack}>
+    <SheetFrame order={order} main={main}>
       <Choice legend="This one" name="one" options={lines.flatMap(firstOf).map(option)} chosen={oneId} onChoose={(id) => { chooseOne(id); chooseOther(null); }} />
       {one && partners.length > 0 && <Choice legend={`stands with, for ${one.mark}`} name="other" options={partners.map(option)} chosen={otherId} onChoose={chooseOther} />}
       {one && partners.length === 0 && <p>Nothing in this order fits with {one.mark}.</p>}
       {other && other.partners.length > 0 && <p>{other.mark} stands with {other.partners.map((partner) => partner.mark).join(", ")} now; both are kept in the story.</p>}
       <Field label={`Gap of the seat, ${units.length}, if measured`} name="seat_gap_mm" value={gap} onType={type} inputMode={units.length === "mm" ? "decimal" : "text"} wrong={wrongAt("#/seat_gap_mm") ?? wrong} />
-      <MainAct isDisabled={!one || !other} onPress={() => { if (one && other) order.keep(match(commission.id, [one, other], gap, units)); }}>
-        {one && other ? `${other.mark} stands with ${one.mark}` : "Stand together"}
-      </MainAct>
       <PartThem order={order} />
-    </div>
+    </SheetFrame>
   );
 }
 
@@ -125,15 +131,17 @@ export function GiveSheet({ order }: { order: Order }) {
   const [ticked, toggle] = useTicks(givable.map((piece) => piece.id));
   const [closes, choose] = useState<Closes>("when_all");
   const chosen = givable.filter((piece) => ticked.has(piece.id));
-  if (givable.length === 0) return <p>Nothing is finished yet, so nothing can be handed over.</p>;
+  if (givable.length === 0) return <SheetFrame order={order}><p>Nothing is finished yet, so nothing can be handed over.</p></SheetFrame>;
+  const main = (
+    <MainAct isDisabled={chosen.length === 0} onPress={() => { order.keep(handOver(commission.id, chosen, closes === "when_all" ? null : closes === "yes")); }}>
+      Hand over {chosen.length === 1 ? chosen[0]?.mark : chosen.length}
+    </MainAct>
+  );
   return (
-    <div class={css.stack}>
+    <SheetFrame order={order} main={main}>
       <Toggles legend={`To ${commission.client_name}`} options={givable.map((piece) => ({ ...option(piece), note: upperFirst(piece.state_words) }))} chosen={ticked} onToggle={toggle} />
       {[...warnings, ...cautions].map((mind) => <p key={mind.code + mind.detail}><b>{mind.detail}</b></p>)}
       <Choice legend="The order closes" name="closes" options={CLOSES} chosen={closes} onChoose={choose} />
-      <MainAct isDisabled={chosen.length === 0} onPress={() => { order.keep(handOver(commission.id, chosen, closes === "when_all" ? null : closes === "yes")); }}>
-        Hand over {chosen.length === 1 ? chosen[0]?.mark : count(chosen.length, "piece", "pieces")}
-      </MainAct>
-    </div>
+    </SheetFrame>
   );
 }

@@ -1,8 +1,6 @@
 /** What is asked in place of an order: another day, a piece put in, two stood together, more planned, handed over, ended. */
 import { useState } from "preact/hooks";
 import { Act, Choice, Count, Field, MainAct } from "../../ui/act";
-import { Tray } from "../../ui/frame";
-import { Screen } from "../common/screen";
 import { close, plan, promise } from "./order-acts";
 import type { Closing } from "./order-acts";
 import { isGivable, linesToMatch } from "./order-sheet-parts";
@@ -10,28 +8,16 @@ import { AssignSheet, GiveSheet, MatchSheet } from "./order-piece-sheets";
 import { promisedWords } from "./order-words";
 import type { Around } from "./order-words";
 import css from "./order.module.css";
+import { SheetFrame } from "./sheet-frame";
 import type { Order, OrderSheet } from "./use-order";
-
-const HOME = "/orders";
 
 export interface SheetProps {
   order: Order;
   around: Around;
 }
 
-const TITLES: Record<Exclude<OrderSheet, "none">, string> = {
-  change: "something else", promise: "another day", assign: "put a piece in", match: "stand together", plan: "plan more", give: "hand over", end: "close or cancel",
-};
-
 export function OrderSheetScreen({ order, around }: SheetProps) {
-  const { sheet } = order;
-  if (sheet === "none") return null;
-  const tray = <Tray><Act onPress={() => { order.open("none"); }}>Not now</Act></Tray>;
-  return (
-    <Screen title={order.view.answer.commission.number} when={TITLES[sheet]} within={HOME} isSeam={false} tray={tray}>
-      <Sheet order={order} around={around} />
-    </Screen>
-  );
+  return order.sheet === "none" ? null : <Sheet order={order} around={around} />;
 }
 
 function Sheet({ order, around }: SheetProps) {
@@ -61,7 +47,7 @@ function ChangeSheet({ order }: { order: Order }) {
   const hasLines = answer.lines.length > 0;
   const hasGivable = answer.lines.some((line) => line.pieces.some(isGivable));
   return (
-    <>
+    <SheetFrame order={order}>
       <div class={css.stack}>
         <Act isDisabled={!may.change || !isOpen} onPress={open("promise")}>Promise another day…</Act>
         <Act isDisabled={!may.plan || !hasLines} onPress={open("assign")}>Put a piece in…</Act>
@@ -71,7 +57,7 @@ function ChangeSheet({ order }: { order: Order }) {
       </div>
       {!hasGivable && isOpen && <p>Nothing is finished yet, so nothing can be handed over.</p>}
       <div class={css.far}><Act isDisabled={!may.change} onPress={open("end")}>{isOpen ? "Close or cancel…" : "Open it again…"}</Act></div>
-    </>
+    </SheetFrame>
   );
 }
 
@@ -84,18 +70,21 @@ function PromiseSheet({ order, around }: SheetProps) {
   const isDay = /^\d{4}-\d{2}-\d{2}$/.test(day);
   const words = isDay ? promisedWords(day, around) : "…";
   const isSame = day === commission.promised_date;
+  const fault = wrongAt("#/promised_date") ?? wrong;
   const isPast = isDay && day < around.now.toISOString().slice(0, 10);
   return (
-    <form class={css.stack} onSubmit={(event) => { event.preventDefault(); if (isDay && !isSame) order.keep(promise(commission.id, day, words, reason)); }}>
+    <SheetFrame
+      order={order}
+      main={<MainAct isDisabled={!isDay || isSame} onPress={() => { order.keep(promise(commission.id, day, words, reason)); }}>Promise {words}</MainAct>}
+    >
       <p>Promised now: {promisedWords(commission.promised_date, around)}. The day it was stays in the story.</p>
-      <Field label="Promised day" type="date" name="promised_date" value={day} onType={type} wrong={wrongAt("#/promised_date") ?? wrong} />
-      {isPast && <p>That day has gone by.</p>}
+      <Field label="Promised day" type="date" name="promised_date" value={day} onType={type} wrong={fault} />
+      {isPast && fault === null && <p>That day has gone by.</p>}
       <Field label="Why, for those who read the story" name="reason" value={reason} onType={say} wrong={wrongAt("#/reason")} />
-      <MainAct type="submit" isDisabled={!isDay || isSame}>Promise {words}</MainAct>
       {commission.promised_date !== null && (
         <div class={css.far}><Act onPress={() => { order.keep(promise(commission.id, null, "", reason)); }}>Promise no day</Act></div>
       )}
-    </form>
+    </SheetFrame>
   );
 }
 
@@ -107,13 +96,12 @@ function PlanSheet({ order }: { order: Order }) {
   const need = order.outlook?.lines.find((one) => one.line_id === lineId)?.press.words ?? "";
   if (!line) return null;
   return (
-    <div class={css.stack}>
+    <SheetFrame order={order} main={<MainAct isDisabled={line.recipe.length === 0} onPress={() => { order.keep(plan(commission.id, line, sets)); }}>Plan {sets} more</MainAct>}>
       {lines.length > 1 && <Choice legend="Of which line" name="line" options={lines.map((one) => ({ value: one.id, words: one.what }))} chosen={lineId} onChoose={choose} />}
       {need !== "" && <p>{need}</p>}
       <Count label={`Sets of ${line.what}`} figure={sets} least={1} most={60} onCount={count} />
       {line.recipe.length === 0 && <p>This line says nothing of what a set is made of, so nothing can be planned for it from here.</p>}
-      <MainAct isDisabled={line.recipe.length === 0} onPress={() => { order.keep(plan(commission.id, line, sets)); }}>Plan {sets} more</MainAct>
-    </div>
+    </SheetFrame>
   );
 }
 
@@ -128,7 +116,7 @@ function EndSheet({ order }: { order: Order }) {
   const left = lines.flatMap((line) => line.pieces).filter((piece) => piece.stage !== "lost" && piece.stage !== "delivered").length;
   const words = { closed: "Close", cancelled: "Cancel", reopened: "Open again:" }[kind];
   return (
-    <>
+    <SheetFrame order={order}>
       {isOpen && <Choice legend={commission.number} name="end" options={ENDINGS} chosen={kind === "cancelled" ? "cancelled" : "closed"} onChoose={choose} />}
       {isOpen && left > 0 && <p>{left} of its pieces are still here. They stay in this order until they are put in another.</p>}
       <Field label={kind === "cancelled" ? "Why" : "Why, if there is something to say"} name="reason" value={reason} onType={say} />
@@ -136,6 +124,6 @@ function EndSheet({ order }: { order: Order }) {
         <Act isDisabled={kind === "cancelled" && reason.trim() === ""} onPress={() => { order.keep(close(commission.id, kind, reason)); }}>{words} {commission.number}</Act>
         {kind === "cancelled" && reason.trim() === "" && <p>Say why first; the client may ask in a year.</p>}
       </div>
-    </>
+    </SheetFrame>
   );
 }

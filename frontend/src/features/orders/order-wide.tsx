@@ -36,7 +36,7 @@ export function WideOrder({ order, heardAt, around }: { order: Order; heardAt: D
           <ClientBlock answer={answer} around={around} />
         </div>
         <div class={css.story}>
-          {lives && <section aria-label="Life line"><LifeLine lives={lives.pieces} pieces={lines.flatMap((line) => line.pieces)} now={around.now} /></section>}
+          {lives && lives.pieces.length > 0 && <section aria-label="Life line"><LifeLine lives={lives.pieces} pieces={lines.flatMap((line) => line.pieces)} now={around.now} /></section>}
           <OrderStory orderId={commission.id} kept={kept} around={around} />
         </div>
       </div>

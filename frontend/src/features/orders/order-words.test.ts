@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { against, awayWords, chanceWords, lineOne, promisedWords, rangeAgainst, rowEvidence } from "./order-words";
+import { against, awayWords, chanceWords, dueWords, lineOne, promisedWords, rangeAgainst, rowEvidence } from "./order-words";
 import { orderAnswer, orderRow, outlookLine } from "./order-sample";
 
 const around = { now: new Date("2026-10-31T09:00:00Z"), zone: "Europe/London" };
@@ -48,6 +48,11 @@ describe("the promise", () => {
 });
 
 describe("a row of the list", () => {
+  it("names its day as short as it can without being mistaken", () => {
+    expect(["2026-12-18", "2027-02-15", "2028-01-11", "2025-10-01"].map((day) => dueWords(day, around))).toEqual(["18 Dec", "15 Feb", "11 Jan 2028", "1 Oct 2025"]);
+    expect(dueWords(null, around)).toBe("no day");
+  });
+
   it("says how many are finished before what is on the way", () => {
     expect(rowEvidence(orderRow())).toBe("0 of 2 finished · 4 on the way · 1\u00a0lost");
   });

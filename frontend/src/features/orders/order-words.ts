@@ -1,6 +1,6 @@
 /** What is said of an order: how its lines stand, and the likely days against the promise. Never a bare percentage. */
 import type { OrderLine, OrderRow, Outlook, OutlookAnswer, Use } from "../../api/shapes-orders";
-import { date, dateRange, daysBetween } from "../../domain/clock";
+import { date, dateRange, daysBetween, wallTime } from "../../domain/clock";
 import { chance, count, joinFacts, upperFirst } from "../../domain/format";
 import { instantOf } from "../../domain/wall";
 
@@ -18,6 +18,15 @@ export function noonOf(day: string | null | undefined, zone: string): Date | nul
 export function promisedWords(day: string | null, { now, zone }: Around): string {
   const at = noonOf(day, zone);
   return at ? date(at, now, zone) : "no day promised";
+}
+
+/** `20 Nov` for a row, where each letter counts; the year where the day is not within the year ahead. */
+export function dueWords(day: string | null, { now, zone }: Around): string {
+  const at = noonOf(day, zone);
+  if (!at) return "no day";
+  const { day: number, monthName, year } = wallTime(at, zone);
+  const days = daysBetween(now, at, zone);
+  return days > -180 && days < 330 ? `${String(number)} ${monthName}` : `${String(number)} ${monthName} ${String(year)}`;
 }
 
 /** `in 20 days`, `tomorrow`, `3 days ago`. */
@@ -90,6 +99,11 @@ export function chanceWords(outlook: Outlook, outcomes: number): string | null {
   if (outlook.is_all_there || outlook.chance_words === "") return null;
   if (outlook.chance === null) return `${outlook.chance_words} (guess)`;
   return `${numberWord(outlook.wanted_sets)} good: ${chance(outlook.chance, outcomes)}`;
+}
+
+/** Every line has all its sets finished: no day has to be guessed any more. */
+export function isAllThere(outlook: OutlookAnswer | null): boolean {
+  return outlook !== null && outlook.lines.length > 0 && outlook.lines.every((line) => line.is_all_there);
 }
 
 export function outlookOf(answer: OutlookAnswer | null, lineId: string): Outlook | null {

@@ -61,7 +61,7 @@ function PhoneOrder({ order, heardAt, around }: { order: Order; heardAt: Date | 
           <DeliveryDrawing order={commission} outlook={outlook} now={around.now} />
         </section>
       )}
-      {lives && (
+      {lives && lives.pieces.length > 0 && (
         <section aria-label="Life line">
           <div class={css.head}><h2>Life line</h2><span>{what}</span></div>
           <LifeLine lives={lives.pieces} pieces={lines.flatMap((line) => line.pieces)} now={around.now} />

@@ -8,7 +8,7 @@ import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
-import { awayWords, promisedWords, rowEvidence } from "./order-words";
+import { awayWords, dueWords, promisedWords, rowEvidence } from "./order-words";
 import type { Around } from "./order-words";
 import type { NewRow, OrdersView } from "./orders-view";
 import { useOrders, useOrdersScreen } from "./use-orders";
@@ -61,7 +61,7 @@ function Blocks({ view: { at_risk, on_course, closed, taken }, around }: { view:
 function Order({ row, around }: { row: OrderRow; around: Around }) {
   const isOpen = row.state === "open";
   const isPast = isOpen && row.is_at_risk && row.days_left !== null && row.days_left < 0;
-  const due = row.promised_date === null ? "no day" : promisedWords(row.promised_date, around);
+  const due = dueWords(row.promised_date, around);
   const evidence = rowEvidence(row);
   const risk = isOpen && row.is_at_risk ? upperFirst(row.risk_words || "may be late") : null;
   const away = isOpen ? awayWords(row.promised_date, around) : null;
@@ -69,7 +69,7 @@ function Order({ row, around }: { row: OrderRow; around: Around }) {
     <Row
       mark={row.number} noun={due} natch={isPast ? "past" : isOpen && row.is_at_risk ? "hand" : isOpen ? "next" : "done"}
       verdict={row.client_name} evidence={risk ? joinFacts(risk, evidence) : evidence} href={`/orders/${row.id}`}
-      spoken={joinSentence(row.number, row.client_name, row.what, `promised ${due}`, away, evidence, risk)}
+      spoken={joinSentence(row.number, row.client_name, row.what, row.promised_date === null ? "no day promised" : `promised ${promisedWords(row.promised_date, around)}`, away, evidence, risk)}
     />
   );
 }
@@ -80,7 +80,7 @@ function joinSentence(...parts: (string | null)[]): string {
 }
 
 function Taken({ row, around }: { row: NewRow; around: Around }) {
-  const due = row.promised === null ? "no day" : promisedWords(row.promised, around);
+  const due = dueWords(row.promised, around);
   return (
     <Row
       mark="new" noun={due} natch={row.isKept ? "kept" : "today"} verdict={row.client} evidence={joinFacts(row.what, row.isKept && "kept here")}

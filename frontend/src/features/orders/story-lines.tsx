@@ -9,7 +9,7 @@ const LINKED = 3;
 
 export function StoryLines({ weeks, isFirst }: { weeks: readonly StoryWeek[]; isFirst: boolean }) {
   const newest = weeks[0]?.lines[0]?.key;
-  let last = "";
+  let last = { day: "", when: "" };
   return (
     <>
       {weeks.map((week) => (
@@ -18,9 +18,9 @@ export function StoryLines({ weeks, isFirst }: { weeks: readonly StoryWeek[]; is
           <ol>
             {week.lines.map((line) => {
               const when = `${line.day} ${line.clock}`;
-              const isSame = when === last;
-              last = when;
-              return <Line key={line.key} line={line} isNewest={isFirst && line.key === newest} isSame={isSame} />;
+              const [isSame, isSameDay] = [when === last.when, line.day === last.day];
+              last = { day: line.day, when };
+              return <Line key={line.key} line={line} isNewest={isFirst && line.key === newest} isSame={isSame} isSameDay={isSameDay} />;
             })}
           </ol>
         </section>
@@ -29,11 +29,12 @@ export function StoryLines({ weeks, isFirst }: { weeks: readonly StoryWeek[]; is
   );
 }
 
-function Line({ line, isNewest, isSame }: { line: StoryLine; isNewest: boolean; isSame: boolean }) {
+/** The day and the hour stand once; who listens hears them with every line. */
+function Line({ line, isNewest, isSame, isSameDay }: { line: StoryLine; isNewest: boolean; isSame: boolean; isSameDay: boolean }) {
   return (
     <li class={css.line}>
       <span class={css.when}>
-        <span class={isSame ? "unseen" : undefined}><b>{line.day}</b> <span class={css.clock}>{line.clock}</span></span>
+        <span class={isSame ? "unseen" : undefined}><b class={isSameDay ? "unseen" : undefined}>{line.day}</b> <span class={css.clock}>{line.clock}</span></span>
       </span>
       <Natch kind={isNewest ? "today" : isSame ? "none" : "done"} />
       <div class={`${css.what ?? ""} ${line.marks === "" ? css.ofOrder ?? "" : ""}`}>
