@@ -7,6 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain.arranging import arrange, arrange_with_posts
+from firings.domain.placing import set_down_all
 from firings.domain.shapes import Footprint, Outline, Spot
 
 SQUARE = Outline(False, 200.0, 200.0)
@@ -47,6 +48,14 @@ class TestArrange:
         assert count(arrange(outline, [piece] * most, 0.0)) == most
         assert arrange(outline, [piece] * (most + 1), 0.0) is None
 
+    def test_knows_arrangements_that_setting_down_misses(self):
+        # Twelve need a ratio of 4.0296 (sources: test_circles): 74.4 mm in 300.
+        twelve = [disc(74.4)] * 12
+
+        assert set_down_all(ROUND, twelve, 0.0) is None
+        assert count(arrange(ROUND, twelve, 0.0)) == 12
+        assert arrange(ROUND, [disc(74.5)] * 12, 0.0) is None
+
     def test_counts_staggered_rows(self):
         # Five coins of 100 in two rows need 100 (1 + √3/2) = 186.6 mm of depth, three across.
         lower, higher = (Outline(False, 300.0, depth) for depth in (186.0, 187.0))
@@ -65,6 +74,26 @@ class TestArrange:
         assert arrange(SQUARE, [Footprint(100.0, 100.0)] * 4, 0.0, post) is None
         # Ends 10 mm short of the middle either way: the corners are 14 mm from the post's middle.
         assert count(arrange(SQUARE, [Footprint(90.0, 90.0)] * 4, 0.0, post)) == 4
+
+    def test_leaves_the_middle_of_seven_to_a_post(self):
+        post = [Spot(0.0, 0.0, disc(100.0))]
+
+        six = arrange(ROUND, [disc(100.0)] * 6, 0.0, post)
+
+        assert six is not None
+        assert [math.hypot(spot.x_mm, spot.y_mm) for spot in six] == pytest.approx([100.0] * 6)
+        assert arrange(ROUND, [disc(100.0)] * 7, 0.0, post) is None
+
+    @pytest.mark.parametrize("outline", [ROUND, SQUARE])
+    def test_goes_another_way_where_a_post_stands(self, outline):
+        first = arrange(outline, [disc(50.0)] * 2, 0.0)
+        assert first is not None
+        post = Spot(first[0].x_mm, first[0].y_mm, disc(20.0))
+
+        found = arrange(outline, [disc(50.0)] * 2, 0.0, [post])
+
+        assert found is not None
+        assert nearest_mm([*found, post]) >= 35.0 - 1e-5
 
     def test_of_nothing_is_nothing(self):
         assert arrange(SQUARE, [], 6.0) == []

@@ -40,16 +40,20 @@ class TestCrossings:
         assert nearest_mm(found, -40.0, 0.0) < 1e-6
         assert np.hypot(*found).max() == pytest.approx(40.0)
 
-    @given(st.floats(20.0, 39.0), st.floats(0.0, 10.0))
-    def test_of_a_third_disc_touch_both_others(self, apart, gap):
+    @given(st.floats(20.0, 39.0), st.floats(0.0, 10.0), st.floats(0.0, math.pi))
+    def test_of_a_third_disc_touch_both_others(self, apart, gap, way):
         # Two discs and the third make a triangle with two sides of 20 mm and the gap.
-        standing = [Spot(-apart / 2.0, 0.0, DISC), Spot(apart / 2.0, 0.0, DISC)]
+        along, aside = (math.cos(way), math.sin(way)), (-math.sin(way), math.cos(way))
+        standing = [
+            Spot(13.0 + off * along[0], 7.0 + off * along[1], DISC)
+            for off in (-apart / 2.0, apart / 2.0)
+        ]
 
         found = crossings(WIDE, standing, DISC, gap)
 
         rise = math.sqrt((20.0 + gap) ** 2 - (apart / 2.0) ** 2)
-        assert nearest_mm(found, 0.0, rise) < 1e-5
-        assert nearest_mm(found, 0.0, -rise) < 1e-5
+        for up in (rise, -rise):
+            assert nearest_mm(found, 13.0 + up * aside[0], 7.0 + up * aside[1]) < 1e-5
 
     def test_touch_no_two_discs_too_far_apart(self):
         near, far = (
