@@ -14,7 +14,8 @@ interface Head {
 }
 
 export function Lines({ answer: { commission, lines }, outlook }: Head) {
-  const ahead = commission.state === "open" ? outlook : null;
+  // A chance is told only for the day it was reckoned for: a day promised here since waits for the studio.
+  const ahead = commission.state === "open" && outlook?.promised_date === commission.promised_date ? outlook : null;
   if (lines.length === 0) return <Fact label="" natch="next" value="Nothing wanted yet." note="No line was added to this order." />;
   return (
     <ul>
