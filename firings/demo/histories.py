@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 from functools import partial
 from typing import Final
 
-from pieces.actions import covers, moves, parts, stages
+from pieces.actions import checks, covers, moves, parts, stages
 from pieces.actions.shapes import Visit
 from pieces.domain.stages import (
     BONE_DRY,
@@ -24,6 +24,7 @@ from . import orders
 from .order_tables import PLANNED_TOGETHER
 from .pressings import Bench, Doing, PressedRow
 from .rows import LoadRow, PieceRow
+from .tables import SEEN
 from .teller import Teller
 
 DRY_BEFORE: Final = timedelta(hours=30)
@@ -102,6 +103,7 @@ class History:
         if stage == "drying covered":
             self._cover(covered, "loose")
             self._move(covered + timedelta(minutes=1), self.place)
+            self._queue_look()
             return
         self._cover(covered, "loose")
         shelf = self.place if stage in ("drying open", "bone dry") else self.teller.place("Rack A1")
@@ -113,6 +115,18 @@ class History:
         if dry is not None:
             self._cover(ready + (dry - ready) / 3, "open")
             self._visit(dry, BONE_DRY)
+
+    def _queue_look(self) -> None:
+        if self.row.mark in SEEN:
+            who, wall = SEEN[self.row.mark]
+            look = partial(checks.check, feel="fine")
+            self.bench.together(
+                who,
+                self.teller.clock.at(wall),
+                "seen",
+                self.row.mark,
+                lambda act, held: look(act=act, pieces=held),
+            )
 
     def _off_the_bench(self) -> datetime:
         """Return when the last part was joined, or came out where nothing is joined."""

@@ -260,5 +260,8 @@ WEIGHED_AGAIN: Final = (("M01", "M02", "M03", "M05", "M06"), "2026-10-31 08:25")
 # Slab blocks by piece; the rest is not known.
 SLABS: Final = {"S03": "BK-15", "S04": "BK-15", "S05": "BK-15", "I02": "BK-15", "T26": "BK-16"}
 
+# Pieces under plastic that somebody looked at and left as they were: who, when.
+SEEN: Final = {"S03": ("odile", "2026-10-28 16:10")}
+
 # weekday, opens, closes
 OPENING: Final = (*((day, "08:00", "18:00") for day in range(5)), (5, "08:00", "13:00"))

@@ -15,6 +15,7 @@ COVERED: Final = {
     "sealed": "sealed",
 }
 FELT: Final = {
+    "fine": "seen, fine",
     "soft": "feels soft",
     "leather_hard": "feels leather-hard",
     "too_stiff": "feels too stiff to join",

@@ -101,9 +101,10 @@ class PieceWeighing(PieceFact):
 
 
 class TouchCheck(PieceFact):
-    """How a piece feels to a hand."""
+    """How a piece feels to a hand. `fine`: somebody looked under its cover, and it may go on so."""
 
     class Feel(models.TextChoices):
+        FINE = "fine"
         SOFT = "soft"
         LEATHER_HARD = "leather_hard"
         TOO_STIFF = "too_stiff"

@@ -63,6 +63,8 @@ def _evidence(piece: Piece) -> list[Evidence]:
     )
     for kind, model, column in shown:
         rows = model.objects.filter(piece=piece).standing()
+        if model is TouchCheck:
+            rows = rows.exclude(feel=TouchCheck.Feel.FINE)  # says nothing of how dry it is
         found += [
             Evidence(kind, at, member, value)
             for at, member, value in rows.values_list(
