@@ -20,8 +20,9 @@ from studio.permissions import P
 from studio.queries import journal
 
 from .base import ADVANCE, CHECK, COVER, SCRAP, PieceView, cautions_at
+from .clash_shapes import ClashAnswerOut, ClashOut, ClashWholeOut
 from .given import BULK_OF_PARTS, BulkIn, ClashAnswerIn, ClashFilterIn
-from .shapes import BulkOut, ClashAnswerOut, ClashOut, ClashWholeOut
+from .shapes import BulkOut
 from .shown import shown_clash, shown_words
 
 

@@ -27,7 +27,7 @@ class TestTell:
             ("took_back", {"verb": "came_to"}, "taken back: came to"),
             ("settled_clash", {"choice": "both"}, "two stories settled: both stand"),
             ("made_part", {"role": "bowl", "method": "thrown"}, "bowl thrown"),
-            ("opened_kiln", {}, "opened kiln"),
+            ("swept_floor", {}, "swept floor"),
         ],
     )
     def test_says_it_in_a_few_words(self, verb, facts, words):
