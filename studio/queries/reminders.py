@@ -55,7 +55,11 @@ def stands_in_for(member: Member, day: date) -> Member:
     """Return who is told in the person's stead on a day: the buddy of somebody away."""
     away = (
         Away.objects.filter(
-            member=member, from_date__lte=day, until_date__gte=day, buddy__isnull=False
+            member=member,
+            called_off_at=None,
+            from_date__lte=day,
+            until_date__gte=day,
+            buddy__isnull=False,
         )
         .select_related("buddy__studio")
         .first()

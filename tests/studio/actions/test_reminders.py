@@ -84,6 +84,19 @@ class TestSetFor:
 
         assert set_for().person == helper[0]
 
+    def test_stays_with_whoever_is_here_after_all(self, set_for, maker, helper):
+        day = date(2026, 10, 31)
+        Away.objects.create(
+            studio=maker[0].studio,
+            member=maker[0],
+            from_date=day,
+            until_date=day,
+            buddy=helper[0],
+            called_off_at=NOW - HOUR,
+        )
+
+        assert set_for().person == maker[0]
+
     def test_tells_neither_the_clockwork_nor_leavers(self, studio, set_for, maker):
         assert set_for(person=clockwork(studio)[0]) is None
         maker[0].left_at = NOW
