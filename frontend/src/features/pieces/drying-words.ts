@@ -46,6 +46,7 @@ export interface SaidFact {
 
 const FEELS: Record<string, string> = {
   soft: "Soft", leather_hard: "Leather-hard", too_stiff: "Too stiff to join", bone_dry: "Bone dry",
+  fine: "Seen, fine",
 };
 
 export function feelWords(feel: string): string {

@@ -27,6 +27,7 @@ export function cover(pieceId: string, state: CoverState): Draft {
 export function check(pieceId: string, feel: Feel, part: PartWhole | null): Draft {
   const fields: JsonObject = part ? { feel, part_id: part.id } : { feel };
   const about = { piece_id: pieceId, feel };
+  if (feel === "fine") return { path: `pieces/${pieceId}/checks/`, fields, verb: "checked", about, said: feelWords(feel) };
   return { path: `pieces/${pieceId}/checks/`, fields, verb: "checked", about, said: `${part ? `${part.role} feels` : "Feels"} ${feelWords(feel).toLowerCase()}` };
 }
 

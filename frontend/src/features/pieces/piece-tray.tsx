@@ -140,6 +140,7 @@ function TouchTray({ piece }: { piece: Piece }) {
   const loose = answer.parts.filter((part) => part.state === "out" || part.state === "in_mould");
   const [partId, choosePart] = useState<string | null>(loose.length > 1 ? loose[0]?.id ?? null : null);
   const part = loose.find((one) => one.id === partId) ?? null;
+  const isCovered = answer.piece.cover !== "" && answer.piece.cover !== "open";
   return (
     <Tray mark={answer.piece.mark} reason={part ? `how does the ${part.role} feel?` : "how does it feel?"} isFree>
       <div class={css.grid}>
@@ -149,6 +150,9 @@ function TouchTray({ piece }: { piece: Piece }) {
         {FEELS.map((feel) => (
           <Act key={feel} onPress={() => { piece.keep(check(answer.piece.id, feel, part)); }}>{feelWords(feel)}</Act>
         ))}
+        {isCovered && part === null && (
+          <div class={css.whole}><Act onPress={() => { piece.keep(check(answer.piece.id, "fine", null)); }}>{feelWords("fine")}</Act></div>
+        )}
         <div class={css.whole}><NotNow piece={piece} /></div>
       </div>
     </Tray>
