@@ -5,11 +5,10 @@ from uuid import UUID
 
 from firings.domain import cautions
 from firings.domain.cautions import Caution
-from firings.domain.fit import solve
 from firings.domain.gate import DAMP, FULL, LIFTED_BY_REASON, Objection, objections
 from firings.models import Load, Placement
 from firings.queries import loads as queries
-from firings.queries.fitting import problem_of
+from firings.queries.fitting import TRIED_AT_THE_GATE, answer_to, problem_of
 from firings.queries.gate import Gate
 from firings.queries.sizes import Sizes
 from studio.domain.refusals import Conflict
@@ -59,7 +58,7 @@ def with_full(
     problem = problem_of(load, [*placed, *rows], sizes=sizes)
     if problem is None:
         return refused, [cautions.NO_SHELVES]
-    result = solve(problem)
+    result = answer_to(problem, most_tried=TRIED_AT_THE_GATE)
     if result.verdict != "does_not_fit":
         doubts = [] if result.verdict == "fits" else [Caution("fit-doubtful", result.sentence)]
         return refused, doubts

@@ -16,6 +16,7 @@ from studio.models import Member, Place
 from .given_kilns import FiniteField, Shape, SlotField, length, words
 
 MANY = 200
+THINGS_MOST = 999
 HOTTEST_C = 5000.0
 
 
@@ -109,6 +110,9 @@ class PlacementsIn(ActIn):
         if len(set(ids)) < len(ids):
             detail = ErrorDetail("The same piece is there twice.", "twice")
             raise serializers.ValidationError({"pieces": [detail]})
+        if sum(row["count"] for row in given["things"]) > THINGS_MOST:
+            detail = ErrorDetail(f"At most {THINGS_MOST} at a time.", "too-many")
+            raise serializers.ValidationError({"things": [detail]})
         return given
 
 

@@ -136,7 +136,10 @@ class FitOut(Shape):
     levels = FitLevelOut(many=True)
     left_out = serializers.ListField(child=serializers.UUIDField())
     used_height_mm = serializers.FloatField()
-    spare_ware_mm = serializers.FloatField(allow_null=True)
+    spare_ware_mm = serializers.FloatField(
+        allow_null=True, help_text="How high ware on one more shelf may be; null for no shelf."
+    )
+    layers_left = serializers.IntegerField(help_text="Further layers of ware as high as here.")
     tallest = TallestOut(allow_null=True)
 
 

@@ -25,6 +25,7 @@ def shown_picture(picture: Picture) -> Shown:
             "left_out": [],
             "used_height_mm": 0.0,
             "spare_ware_mm": None,
+            "layers_left": 0,
             "tallest": None,
         }
     return _shown(problem, result, picture)
@@ -43,6 +44,7 @@ def _shown(problem: Problem, result: Result, picture: Picture) -> Shown:
         "left_out": list(left_out),
         "used_height_mm": result.used_height_mm,
         "spare_ware_mm": result.spare_ware_mm,
+        "layers_left": result.layers_left,
         "tallest": {"mark": tallest.name, "height_mm": tallest.height_mm} if tallest else None,
     }
 

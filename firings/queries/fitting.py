@@ -5,14 +5,19 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from typing import Final
 
+from firings.domain.fit import solve
+from firings.domain.fit_bounds import excluded
 from firings.domain.fit_problem import (
     Chamber,
     PostStock,
     Problem,
+    Reason,
+    Result,
     Rules,
     Sample,
     ShelfStock,
     Ware,
+    only_measured,
 )
 from firings.models import Kiln, Load, Placement
 from pieces.domain.stages import CHECKED, GLAZE_FIRED, PACKED
@@ -24,6 +29,9 @@ from .sizes import Size, Sizes, measured_for
 REFIRED: Final = (GLAZE_FIRED.state, CHECKED.state, PACKED.state)
 SAMPLES_MOST: Final = 3
 SEPARATOR: Final = "#"
+TRIED_TO_SHOW: Final = 160
+TRIED_AT_THE_GATE: Final = 80
+"""Ware tried piece by piece while everybody else's acts wait; a second or so of one processor."""
 
 
 def problem_of(
@@ -61,6 +69,30 @@ def problem_of(
             *(ware_of(piece, load, sizes, id=str(piece.pk)) for piece in more),
         ),
         samples=_samples(samples, load, sizes),
+    )
+
+
+def answer_to(problem: Problem, *, most_tried: int = TRIED_TO_SHOW) -> Result:
+    """Return whether the ware goes in.
+
+    Setting many pieces down one by one takes long: of more than `most_tried` only what surely does
+    not go in is found, and the rest is doubtful.
+    """
+    if len(problem.ware) <= most_tried:
+        return solve(problem)
+    ruled_out = excluded(problem, only_measured(problem.ware))
+    many = f"{len(problem.ware)} pieces are too many to try where each would stand."
+    reasons = ruled_out or [Reason("too_many_to_try", many)]
+    return Result(
+        verdict="does_not_fit" if ruled_out else "doubtful",
+        reasons=tuple(reasons),
+        levels=(),
+        left_out=(),
+        used_height_mm=0.0,
+        spare_ware_mm=None,
+        layers_left=0,
+        top_gap_mm=0.0,
+        sentence=reasons[0].detail,
     )
 
 

@@ -5,14 +5,13 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 from uuid import UUID
 
-from firings.domain.fit import solve
 from firings.domain.fit_problem import Problem, Result
 from firings.domain.gate import Objection, objections
 from firings.models import Load
 from pieces.models import Piece
 from studio.models import Studio
 
-from .fitting import problem_of, ware_of
+from .fitting import answer_to, problem_of, ware_of
 from .gate import Gate
 from .loads import placements_of
 from .queue import Group, Waiting, groups
@@ -47,7 +46,7 @@ def picture_of(load: Load, *, more: Sequence[Piece], samples: Sequence[Piece]) -
     sizes = Sizes([*inside, *more, *samples])
     problem = problem_of(load, placed, sizes=sizes, more=more, samples=samples)
     pieces = {row.pk: row.piece_id for row in placed}
-    return Picture(pieces, problem, solve(problem) if problem is not None else None)
+    return Picture(pieces, problem, answer_to(problem) if problem is not None else None)
 
 
 def could_go(load: Load, waiting: Sequence[Waiting]) -> list[CouldGo]:
@@ -82,7 +81,7 @@ def waiting_for(load: Load, studio: Studio, *, at: datetime) -> list[Waiting]:
 
 def _with_one(load: Load, empty: Problem, piece: Piece, sizes: Sizes) -> str:
     problem = replace(empty, ware=(*empty.ware, ware_of(piece, load, sizes, id=str(piece.pk))))
-    return solve(problem).verdict
+    return answer_to(problem).verdict
 
 
 def _other_cone(load: Load, row: Waiting) -> Objection | None:

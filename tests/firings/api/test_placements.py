@@ -94,6 +94,18 @@ class TestPlacing:
         shown = answer.json()["load"]
         assert (shown["pieces"], shown["things"]) == (0, 12)
 
+    def test_takes_more_than_can_be_tried_and_says_so(self, yard, technician, sent):
+        path = f"{S}loads/{yards.load(yard, 'test', cone='6').pk}/"
+        bars = {"what": "bars", "count": 999, "width_mm": 5, "depth_mm": 5, "height_mm": 5}
+
+        answer = sent(technician[1], f"{path}placements/", {"things": [bars]})
+        fit = technician[1].get(f"{path}fit/").json()
+        more = sent(technician[1], f"{path}placements/", {"things": [bars, bars]})
+
+        assert answer.json()["warnings"][0]["code"] == "fit-doubtful"
+        assert (fit["verdict"], fit["reasons"][0]["code"]) == ("doubtful", "too_many_to_try")
+        assert (more.status_code, more.json()["errors"][0]["code"]) == (400, "too-many")
+
     def test_refuses_the_same_piece_twice_and_nothing_at_all(self, yard, maker, sent):
         path = f"{S}loads/{yards.load(yard).pk}/placements/"
         piece = tile(yard, maker[0])
