@@ -19,7 +19,7 @@ from studio.actions import journal
 from studio.domain.refusals import Conflict
 from studio.models import Act, JournalHead
 
-from . import folds, gating
+from . import folds, gating, moving
 
 GRACE: Final = timedelta(minutes=5)
 SHIFTABLE: Final = ("level", "x_mm", "y_mm", "rotation_deg")
@@ -82,12 +82,15 @@ def place(
     """Put ware on an open load: all of it, or none with each exception named.
 
     `may_build` lets somebody place after the cut-off and beyond what fits, `may_override` without
-    evidence of dryness; both only with a reason, which everybody can read. Raises `LoadSettled`,
+    evidence of dryness; both only with a reason, which everybody can read. Who builds may also add
+    ware while the kiln is being loaded: it goes in by the same act. Raises `LoadSettled`,
     `PastCutOff`, `MixedCones` and `NotPlaced`.
     """
     JournalHead.objects.select_for_update().get(studio=act.studio)
     load = folds.locked(load)
-    check_open(load)
+    is_late = may_build and load.state == Load.State.LOADING
+    if not is_late:
+        check_open(load)
     if act.written_at > load.cutoff_at + GRACE and not (may_build or load.is_unplanned):
         raise PastCutOff(
             "Ask a technician, or take the next one.",
@@ -110,13 +113,17 @@ def place(
         overridden = sorted({each.code for each in refused.get(row.piece_id or row.pk, ())})
         row.overrides = overridden
         row.override_reason = override_reason if overridden else ""
-    journal.write(
+    late = [row for row in rows if row.piece_id is not None] if is_late else []
+    goings = moving.going_in(act, load, late)
+    entry = journal.write(
         act=act,
-        verb="put_on_load",
+        verb="loaded_kiln" if is_late else "put_on_load",
         subjects=[("load", load.pk), *(("piece", asked.piece.pk) for asked in pieces)],
-        facts=_facts(load, rows),
+        facts=_facts(load, rows, goings),
     )
     Placement.objects.bulk_create(rows)
+    moving.remember(goings)
+    moving.go(act, entry, load, goings)
     return Placed(rows, [*gating.warnings(gate, doubts, refused), *doubtful])
 
 
@@ -178,7 +185,9 @@ def check_open(load: Load) -> None:
         load_rules.check_may_edit(now, next_load=queries.named(queries.next_load(load)))
 
 
-def _facts(load: Load, rows: Sequence[Placement]) -> dict[str, object]:
+def _facts(
+    load: Load, rows: Sequence[Placement], goings: Sequence[moving.Going]
+) -> dict[str, object]:
     overridden = {code for row in rows for code in row.overrides}
     return {
         "load": load.number,
@@ -186,6 +195,7 @@ def _facts(load: Load, rows: Sequence[Placement]) -> dict[str, object]:
         "placements": [row.pk for row in rows],
         "things": sum(row.count for row in rows if row.piece_id is None),
         **({"overrides": sorted(overridden)} if overridden else {}),
+        **({"visits": [going.as_facts(load) for going in goings]} if goings else {}),
     }
 
 

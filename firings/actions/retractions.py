@@ -51,6 +51,10 @@ def _undo(act: Act, named: JournalEntry) -> None:
     loads = list(Load.objects.filter(pk__in=[pk for kind, pk in told_of if kind == "load"]))
     if named.verb == "put_on_load":
         _take_off(act, named, loads)
+    elif named.verb == "loaded_kiln":
+        # What was added while the kiln was loaded leaves the load with its visit.
+        added = list(Placement.objects.filter(act_id=named.pk, removed_at=None))
+        placing.remove(added, act=act, reason="taken back")
     folds.refold(loads, at=act.written_at)
     if named.verb in ("kiln_out_of_use", "kiln_in_use"):
         for kiln in Kiln.objects.filter(pk__in=[pk for kind, pk in told_of if kind == "kiln"]):

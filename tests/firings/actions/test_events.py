@@ -215,6 +215,19 @@ class TestCalledOff:
         assert spot(went) == ("bisque", "bisqued")
         assert place_of(went) == "Kiln shed"
 
+    def test_takes_back_what_was_added_while_it_was_loaded(self, yard, maker, technician):
+        load, late = yards.load(yard, "glaze"), tile(yard, maker[0], GLAZED)
+        put(load, maker[0], tile(yard, maker[0], GLAZED))
+        tell(load, technician[0], "settled", NOW)
+        tell(load, technician[0], "loading", NOW + HOUR)
+        then = NOW + HOUR + timedelta(minutes=5)
+        put(load, technician[0], late, at=then, may_build=True)
+        assert (spot(late), place_of(late)) == (("glaze", "in_glaze"), "K2 Finch")
+
+        tell(load, technician[0], "called_off", NOW + 2 * HOUR, reason="vent fan dead")
+
+        assert (spot(late), place_of(late)) == (("glaze", "glazed"), "Rack C")
+
     def test_frees_the_ware_for_another_load(self, yard, maker, technician):
         piece, load = tile(yard, maker[0]), yards.load(yard)
         put(load, maker[0], piece)

@@ -106,6 +106,19 @@ class TestPlacements:
         assert (answer.status_code, answer.json()["type"]) == (409, "/problems/load-settled")
         assert not JournalEntry.objects.filter(verb="took_back").exists()
 
+    def test_added_while_the_kiln_was_loaded_come_out_again(self, yard, maker, technician, sent):
+        load, late = yards.load(yard), tile(yard, maker[0])
+        tell(load, technician[0], "settled", NOW - 3 * HOUR)
+        tell(load, technician[0], "loading", NOW - 2 * HOUR)
+        row = put(load, technician[0], late, at=NOW - HOUR, may_build=True)[0]
+        assert spot(late) == ("bisque", "in_bisque")
+
+        take_back(sent, technician[1], row.act_id)
+
+        assert spot(late) == ("drying", "bone_dry")
+        assert not Placement.objects.filter(is_live=True).exists()
+        assert again(load).state == "loading"
+
 
 class TestReadings:
     def test_are_left_out_of_every_sum(self, yard, technician, sent):
