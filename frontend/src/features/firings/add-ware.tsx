@@ -73,7 +73,7 @@ function Ready({ row, isTicked, mayTick: may, toggle, around }: { row: CouldGoRo
   const against = (row.refused && shortly(row.refused.detail, row.piece.mark)) ?? (row.fits === "does_not_fit" ? "finds no room on it" : row.fits === "doubtful" ? "doubtful whether it finds room" : null);
   const said = against === null ? evidence : joinFacts(against, evidence.split(" · ")[0]);
   const words = { mark: row.piece.mark, noun: row.piece.noun, verdict, evidence: said };
-  if (!may) return <Row {...words} natch="refused" spoken={`${spoken} Not now: ${against ?? ""}`} href={`/pieces/${row.piece.id}`} />;
+  if (!may) return <Row {...words} natch="guess" spoken={`${spoken} Not now: ${against ?? ""}`} href={`/pieces/${row.piece.id}`} />;
   return <Row {...words} natch={isTicked ? "today" : against === null ? "next" : "guess"} isChosen={isTicked} spoken={`${isTicked ? "Chosen: " : "Not chosen: "}${spoken}${against ? ` ${against}.` : ""}`} onChoose={() => { toggle(row.piece.id); }} />;
 }
 

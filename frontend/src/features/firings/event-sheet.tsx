@@ -55,11 +55,11 @@ export function EventSheet({ it, fit, around, kind }: Shown & { kind: EventKind 
       {kind === "settled" && <SettleWords it={it} fit={fit} around={around} />}
       {load.cautions.map(({ code, detail }) => <p key={code} class={css.said}>{detail}</p>)}
       {kind === "started" && (
-        <Toggles
+        <div class={css.lines}><Toggles
           legend={`Looked at: ${String(looked.size)} of ${String(load.checklist.length)}`} chosen={looked}
           options={load.checklist.map(({ code, detail }) => ({ value: code, words: detail }))}
           onToggle={(code) => { const next = new Set(looked); if (!next.delete(code)) next.add(code); look(next); }}
-        />
+        /></div>
       )}
       {step.celsius !== "none" && (
         <Field label={`It reads, ${units.temperature === "c" ? "°C" : "°F"}${step.celsius === "may" ? ", if somebody read it" : ""}`} name="celsius" value={celsius} onType={typeCelsius} inputMode="decimal" wrong={isTried ? wrong.celsius : null} />

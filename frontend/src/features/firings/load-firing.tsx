@@ -36,7 +36,15 @@ export function FiringView({ it, around }: Shown) {
   );
 }
 
-function Took({ load, around: { now, zone } }: { load: LoadWhole; around: Around }) {
+/** Above this the elements age and ware is fired: the studio counts hours from there. */
+const HOT_C = 600;
+
+function hotWords(hours: number, { units }: Around): string {
+  return `${halves(hours)}${THIN}h above ${temperature(HOT_C, units)}`;
+}
+
+function Took({ load, around }: { load: LoadWhole; around: Around }) {
+  const { now, zone } = around;
   const { started_at, ended_at } = load.times;
   if (started_at === null) return null;
   const [from, to] = [new Date(started_at), ended_at === null ? now : new Date(ended_at)];
@@ -44,7 +52,7 @@ function Took({ load, around: { now, zone } }: { load: LoadWhole; around: Around
   const value = realTime(from, to, zone) ?? `${halves(load.firing_h ?? hours)}${THIN}h`;
   const note = joinFacts(
     `${dayAndClock(from, now, zone)}${ended_at === null ? "" : ` to ${clock(to, zone)}`}`, load.clock_change?.words,
-    load.gap_h > 0 ? `${halves(load.gap_h)}${THIN}h of it without power` : load.hot_h > 0 && `${halves(load.hot_h)}${THIN}h above 600${THIN}°C`,
+    load.gap_h >= 0.25 ? `${halves(load.gap_h)}${THIN}h of it without power` : load.hot_h >= 0.25 && hotWords(load.hot_h, around),
   );
   return <Fact label={ended_at === null ? "so far" : "took"} value={upperFirst(value)} note={note} />;
 }
@@ -97,7 +105,7 @@ function Stopped({ it, around }: Omit<Shown, "fit">) {
     <>
       <Fact
         label="reached" value={facts.highest_c === null ? "Nothing was read" : `${temperature(facts.highest_c, units)}${facts.highest_at ? ` at ${dayAndClock(new Date(facts.highest_at), now, zone)}` : ""}`}
-        note={joinFacts(`${halves(facts.above_600_h)}${THIN}h above 600${THIN}°C`, `${halves(facts.gap_h)}${THIN}h without power`, facts.last_c !== null && `last ${temperature(facts.last_c, units)}`)}
+        note={joinFacts(facts.above_600_h >= 0.25 && hotWords(facts.above_600_h, around), facts.gap_h >= 0.25 && `${halves(facts.gap_h)}${THIN}h without power`, facts.last_c !== null && `last ${temperature(facts.last_c, units)}`)}
       />
       <Fact label="mind" note={caution} />
       {may.record && choices.map((choice) => (

@@ -171,7 +171,7 @@ type Extent = readonly [number, number];
 function labelsOf(drawn: readonly DrawnLoad[], { px, left, width }: { px: number; left: number; width: number }): WeekLabel[] {
   const taken = new Map<Lane, Extent[]>();
   for (const { lane, bars } of drawn) taken.set(lane, [...(taken.get(lane) ?? []), ...bars.map((bar): Extent => [bar.x, bar.x + bar.width])]);
-  return drawn.flatMap(({ load, lane, bars }) => {
+  return drawn.flatMap(({ load, lane, bars }): WeekLabel[] => {
     // A load is named once, in the row where it begins.
     if (bars.length === 0 || bars.some((bar) => !bar.isBegun)) return [];
     const [from, to] = [Math.min(...bars.map((bar) => bar.x)), Math.max(...bars.map((bar) => bar.x + bar.width))];
@@ -182,11 +182,11 @@ function labelsOf(drawn: readonly DrawnLoad[], { px, left, width }: { px: number
     const [after, before]: [Extent, Extent] = [[to + 2, to + long], [from - long, from - 2]];
     if (isFree(after)) {
       inLane.push(after);
-      return [{ ...label, x: to + 6, anchor: "start" as const }];
+      return [{ ...label, x: to + 6, anchor: "start" }];
     }
     if (!isFree(before)) return [];
     inLane.push(before);
-    return [{ ...label, x: from - 6, anchor: "end" as const }];
+    return [{ ...label, x: from - 6, anchor: "end" }];
   });
 }
 
