@@ -108,8 +108,19 @@ class PostSpotOut(Shape):
     y_mm = serializers.FloatField()
 
 
+class RoomSpotOut(Shape):
+    x_mm = serializers.FloatField(help_text="Its middle, from the middle of the shelf.")
+    y_mm = serializers.FloatField()
+    width_mm = serializers.FloatField()
+    depth_mm = serializers.FloatField()
+    is_round = serializers.BooleanField()
+
+
 class RoomLeftOut(Shape):
     words = serializers.CharField()
+    spots = RoomSpotOut(
+        many=True, help_text="Where the first kind of ware named was counted; may be empty."
+    )
 
 
 class FitLevelOut(Shape):

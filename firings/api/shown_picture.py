@@ -5,6 +5,7 @@ from uuid import UUID
 
 from firings.domain import cautions
 from firings.domain.fit_problem import Item, Level, Problem, Reason, Result, Ware
+from firings.domain.shapes import Spot
 from firings.queries.fitting import SEPARATOR
 from firings.queries.picture import Picture
 
@@ -70,23 +71,31 @@ def _level(level: Level, problem: Problem, wares: dict[str, Ware], picture: Pict
         },
         "floor_mm": level.floor_mm,
         "height_mm": level.height_mm,
-        "room_left": {"words": level.room_left},
+        "room_left": {
+            "words": level.room_left,
+            "spots": [_spot(spot) for spot in level.room_spots],
+        },
         "items": [_item(item, wares[item.ware_id], picture) for item in level.items],
         "posts": [{"x_mm": x_mm, "y_mm": y_mm} for x_mm, y_mm in level.posts],
     }
 
 
 def _item(item: Item, ware: Ware, picture: Picture) -> Shown:
-    footprint = item.spot.footprint
     return {
         **_named(item.ware_id, picture),
         "mark": ware.name,
-        "x_mm": item.x_mm,
-        "y_mm": item.y_mm,
         "rotation_deg": item.rotation_deg,
-        "width_mm": footprint.width_mm,
-        "depth_mm": footprint.depth_mm,
-        "is_round": footprint.is_round,
+        **_spot(item.spot),
+    }
+
+
+def _spot(spot: Spot) -> Shown:
+    return {
+        "x_mm": spot.x_mm,
+        "y_mm": spot.y_mm,
+        "width_mm": spot.footprint.width_mm,
+        "depth_mm": spot.footprint.depth_mm,
+        "is_round": spot.footprint.is_round,
     }
 
 

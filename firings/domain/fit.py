@@ -132,6 +132,7 @@ def _levels(
         room = problem.chamber.height_mm - problem.rules.lid_mm - stack.floors_mm[place]
         height = stack.rooms_mm[place] if carries else room + problem.rules.lid_mm
         items = zip(layer.ware, layer.spots, strict=True)
+        left = room_left(problem, layer, posts, height, is_top=not carries)
         found.append(
             Level(
                 level=layer.level,
@@ -139,7 +140,8 @@ def _levels(
                 height_mm=height,
                 items=tuple(Item(piece.id, spot) for piece, spot in items),
                 posts=tuple((post.x_mm, post.y_mm) for post in posts),
-                room_left=room_left(problem, layer, posts, height, is_top=not carries),
+                room_left=left.words,
+                room_spots=left.spots,
             )
         )
     return tuple(found)

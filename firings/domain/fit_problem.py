@@ -176,6 +176,7 @@ class Level:
     items: tuple[Item, ...]
     posts: tuple[tuple[float, float], ...] = ()
     room_left: str = ""
+    room_spots: tuple[Spot, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,7 +1,7 @@
 """What the fit of a load says in words: one sentence, and what a layer still takes."""
 
 from collections.abc import Sequence
-from typing import Final
+from typing import Final, NamedTuple
 
 from firings.domain.arranging import arrange
 from firings.domain.filling import Layer
@@ -39,23 +39,34 @@ def capacity_words(sure: int, possible: int, layers: int, *, asks_posts: bool) -
     return f"{on[0].upper()}{on[1:]}; {_many(layers, 'layer')}.{ask}"
 
 
+class Room(NamedTuple):
+    """What more a layer takes: in words, and where the first of its samples was set down.
+
+    Without spots the words count on the ware there being moved about.
+    """
+
+    words: str
+    spots: tuple[Spot, ...] = ()
+
+
 def room_left(
     problem: Problem, layer: Layer, posts: Sequence[Spot], height_mm: float, *, is_top: bool
-) -> str:
+) -> Room:
     """Return what more a layer takes, of each sample by itself: "room for 4 tiles"."""
-    counted = [
-        (count, sample)
+    tried = [
+        (*_more(problem, layer, posts, sample, height_mm, is_top=is_top), sample)
         for sample in problem.samples
-        if (count := _more(problem, layer, posts, sample, height_mm, is_top=is_top))
     ]
+    counted = [row for row in tried if row[0]]
     if not counted:
-        return ""
+        return Room("")
     said = " or ".join(
         f"{'at least ' * (count == MOST_COUNTED)}{count} "
         f"{sample.singular if count == 1 else sample.plural}"
-        for count, sample in counted
+        for count, _, sample in counted
     )
-    return f"room for {said}"
+    count, spots, _ = counted[0]
+    return Room(f"room for {said}", tuple(spots) if len(spots) == count else ())
 
 
 def _more(
@@ -66,32 +77,32 @@ def _more(
     height_mm: float,
     *,
     is_top: bool,
-) -> int:
+) -> tuple[int, list[Spot]]:
+    """Return how many more, and where as many of them as find a spot beside the ware there."""
     rules, ware = problem.rules, sample.ware
     if not ware.is_measured:
-        return 0
+        return 0, []
     over = headroom_mm(ware, rules)
     if (ware.height_mm or 0.0) + (max(over, rules.lid_mm) if is_top else over) > height_mm:
-        return 0
+        return 0, []
     outline, gap, piece = problem.shelf.outline, rules.gap_mm, ware.footprint
-    best = 0
+    spots: list[Spot] = []
     for score in SCORES:
-        standing = [*layer.spots, *posts]
-        count = 0
-        while count < MOST_COUNTED:
-            spot = set_down(outline, standing, piece, gap, score)
+        more: list[Spot] = []
+        while len(more) < MOST_COUNTED:
+            spot = set_down(outline, [*layer.spots, *posts, *more], piece, gap, score)
             if spot is None:
                 break
-            standing.append(spot)
-            count += 1
-        best = max(best, count)
+            more.append(spot)
+        spots = max(spots, more, key=len)
+    best = len(spots)
     prints = [spot.footprint for spot in layer.spots]
     if prints and set(prints) == {piece}:
         while best < MOST_COUNTED and arrange(
             outline, [piece] * (len(prints) + best + 1), gap, posts
         ):
             best += 1
-    return best
+    return best, spots
 
 
 def _many(count: int, word: str) -> str:

@@ -74,19 +74,40 @@ class TestRoomLeft:
     def test_counts_on_an_empty_shelf(self, side, expected):
         tile = replace(HALF, width_mm=side, depth_mm=side)
 
-        assert room_left(asked_about(tile), Layer(1), [], 100.0, is_top=False) == expected
+        said = room_left(asked_about(tile), Layer(1), [], 100.0, is_top=False)
+
+        assert said.words == expected
 
     def test_counts_beside_what_stands(self):
         layer = Layer(1, [HALF], [Spot(-25.0, -25.0, HALF.footprint)])
 
-        assert room_left(asked_about(HALF), layer, [], 100.0, is_top=False) == "room for 3 tiles"
+        said = room_left(asked_about(HALF), layer, [], 100.0, is_top=False)
+
+        assert said.words == "room for 3 tiles"
+
+    def test_shows_where_it_counted_the_first_sample(self):
+        # A shelf of 100 mm takes four tiles of 50 mm: one lies in a corner, three corners are free.
+        layer = Layer(1, [HALF], [Spot(-25.0, -25.0, HALF.footprint)])
+
+        said = room_left(asked_about(HALF), layer, [], 100.0, is_top=False)
+
+        free = {(-25.0, 25.0), (25.0, -25.0), (25.0, 25.0)}
+        assert {(spot.x_mm, spot.y_mm) for spot in said.spots} == free
+
+    def test_shows_nothing_where_the_ware_would_have_to_be_moved(self):
+        # In the middle of the shelf it leaves no corner; moved aside it leaves three.
+        layer = Layer(1, [HALF], [Spot(0.0, 0.0, HALF.footprint)])
+
+        said = room_left(asked_about(HALF), layer, [], 100.0, is_top=False)
+
+        assert said == ("room for 3 tiles", ())
 
     def test_names_each_sample_by_itself(self):
         both = asked_about(HALF, replace(HALF, width_mm=90, depth_mm=90))
 
         said = room_left(both, Layer(1), [], 100.0, is_top=False)
 
-        assert said == "room for 4 tiles or 1 tile"
+        assert said.words == "room for 4 tiles or 1 tile"
 
     @pytest.mark.parametrize(
         ("height", "is_top", "has_room"),
@@ -96,9 +117,9 @@ class TestRoomLeft:
     def test_keeps_the_headroom(self, height, is_top, has_room):
         said = room_left(asked_about(HALF), Layer(1), [], height, is_top=is_top)
 
-        assert bool(said) is has_room
+        assert bool(said.words) is has_room
 
     def test_counts_nothing_nobody_measured(self):
         unknown = asked_about(replace(HALF, height_mm=None))
 
-        assert room_left(unknown, Layer(1), [], 100.0, is_top=False) == ""
+        assert room_left(unknown, Layer(1), [], 100.0, is_top=False).words == ""
