@@ -182,7 +182,11 @@ def check_open(load: Load) -> None:
     """Refuse to change what is in a load that is not open: raises `LoadSettled`."""
     now = told.nows([load])[load.pk]
     if not now.may_be_edited:
-        load_rules.check_may_edit(now, next_load=queries.named(queries.next_load(load)))
+        load_rules.check_may_edit(
+            now,
+            settled_by=queries.settled_by(load),
+            next_load=queries.named(queries.next_load(load)),
+        )
 
 
 def _facts(

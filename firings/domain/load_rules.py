@@ -64,7 +64,7 @@ def check_event(now: Now, kind: str, *, is_catching_up: bool = False) -> None:
     )
 
 
-def check_may_edit(now: Now, *, next_load: object = None) -> None:
+def check_may_edit(now: Now, *, settled_by: str | None = None, next_load: object = None) -> None:
     """Refuse to change what is in a load that is no longer open: raises `LoadSettled`."""
     if now.may_be_edited:
         return
@@ -72,6 +72,7 @@ def check_may_edit(now: Now, *, next_load: object = None) -> None:
         f"The load is {STATE_WORDS[now.state]}; its list is closed.",
         state=str(now.state),
         settled_at=None if now.settled_at is None else now.settled_at.isoformat(),
+        settled_by=settled_by,
         next_load=next_load,
         ask="technician",
     )

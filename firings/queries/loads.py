@@ -8,7 +8,7 @@ from uuid import UUID
 
 from django.db.models import Q, QuerySet
 
-from firings.models import FiringTicket, Load, Placement, Programme
+from firings.models import FiringTicket, Load, LoadEvent, Placement, Programme
 from pieces.models import Piece
 from studio.models import Studio
 
@@ -74,6 +74,13 @@ def next_load(load: Load) -> Load | None:
         kiln__is_out_of_use=False,
     )
     return rows.exclude(pk=load.pk).order_by("starts_at", "id").first()
+
+
+def settled_by(load: Load) -> str | None:
+    """Return who settled a load last, None where that was never written down. One query."""
+    rows: Any = LoadEvent.objects.filter(load=load, kind=LoadEvent.Kind.SETTLED).standing()
+    row = rows.select_related("entry__member").order_by("happened_at", "id").last()
+    return row.entry.member.full_name if row is not None else None
 
 
 def named(load: Load | None) -> dict[str, object] | None:

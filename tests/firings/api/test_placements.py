@@ -135,7 +135,7 @@ class TestPlacing:
 
 
 class TestSettledLoad:
-    def test_names_when_the_next_one_and_whom_to_ask(self, yard, maker, technician, sent):
+    def test_names_when_by_whom_the_next_one_and_whom_to_ask(self, yard, maker, technician, sent):
         load, following = yards.load(yard), yards.load(yard, starts_at=NOW + 9 * DAY)
         tell(load, technician[0], "settled", NOW - HOUR)
 
@@ -144,6 +144,7 @@ class TestSettledLoad:
         problem = answer.json()
         assert (answer.status_code, problem["type"]) == (409, "/problems/load-settled")
         assert problem["settled_at"].startswith("2026-10-31T08:00:20")
+        assert problem["settled_by"] == technician[0].full_name
         assert problem["next_load"]["id"] == str(following.pk)
         assert problem["ask"] == "technician"
 
