@@ -1,0 +1,90 @@
+"""Loads that go another way: called off after loading, and fired a second time."""
+
+from firings.models import Kiln
+from firings.tasks import tell_makers_of_loads
+from pieces.models import Part
+from studio.models import Reminder
+
+
+class TestCalledOffAfterLoading:
+    def test_puts_all_back_counts_nothing_and_tells_each_maker_once(self, yard) -> None:
+        finch = Kiln.objects.of(yard.demo.studio).get(number="K2")
+        cooling, load = yard.load("F-210"), yard.load("F-212")
+        bisqued = yard.piece("T18")
+        yard.tell("bram", f"loads/{load['id']}/placements/", pieces=[{"piece_id": str(bisqued.pk)}])
+        stood = {
+            mark: (yard.piece(mark).stage, yard.piece(mark).state, yard.piece(mark).place_id)
+            for mark in ("T15", "T16", "T17", "T18", "B01")
+        }
+        yard.at("2026-11-02 09:00")
+        for event in ({"kind": "opened", "celsius": 40}, {"kind": "unloaded", "outcome": "fired"}):
+            yard.tell("piet", f"loads/{cooling['id']}/events/", **event)
+        ages = yard.get("kilns/")["results"][1]
+        yard.at("2026-11-04 15:30")
+        yard.tell("piet", f"loads/{load['id']}/events/", kind="settled")
+        yard.at("2026-11-04 16:40")
+        yard.tell("piet", f"loads/{load['id']}/events/", kind="loading")
+        assert yard.piece("T15").state == "in_glaze"
+
+        yard.at("2026-11-04 16:55")
+        yard.tell("piet", f"loads/{load['id']}/events/", kind="called_off", reason="vent dead")
+        out = yard.tell("piet", f"kilns/{finch.pk}/events/", kind="out_of_use", reason="vent dead")
+        chipped = Part.objects.get(piece__mark="T15")
+        yard.tell("nessa", f"parts/{chipped.pk}/events/", kind="cracked", cause="chipped edge")
+
+        now = {
+            mark: (yard.piece(mark).stage, yard.piece(mark).state, yard.piece(mark).place_id)
+            for mark in stood
+        }
+        # Glazed ware is glazed again, and what was put in straight from a shelf is back there.
+        assert now == stood
+        assert yard.whole("B01")["firings"] == {"bisque": 1, "glaze": 1}
+        assert "damaged" in {said["code"] for said in yard.whole("T15")["warnings"]}
+        after = yard.get("kilns/")["results"][1]
+        for age in ("firings", "hot_h", "sensor_firings"):
+            assert after[age] == ages[age]
+        tell_makers_of_loads()
+        tell_makers_of_loads()
+        told = Reminder.objects.filter(cause="load_called_off", object_mark="F-212")
+        assert sorted(row.person.first_name for row in told) == ["Bram", "Jun", "Piet"]
+        assert out["kiln"]["is_out_of_use"]
+        fresh = yard.refused(
+            "piet",
+            "loads/",
+            kiln_id=str(finch.pk),
+            kind="glaze",
+            cone="6",
+            starts_at="2026-11-06T17:30:00Z",
+        )
+        assert fresh["type"] == "/problems/kiln-out-of-use"
+        reading = yard.send("piet", f"loads/{cooling['id']}/readings/", reading_c=35)
+        assert reading.status_code == 201
+
+
+class TestFiredTwice:
+    def test_tells_two_visits_and_warned_of_it_before(self, yard) -> None:
+        load, bracket = yard.load("F-212"), yard.piece("B01")
+        placed = next(row for row in load["placements"] if row["piece"]["mark"] == "B01")
+        ticket = yard.get(f"pieces/{bracket.pk}/firing-tickets/")["results"][0]
+
+        assert "glaze-fired-again" in {said["code"] for said in placed["warnings"]}
+        assert (ticket["cone"], ticket["words"][:7]) == ("6", "crawled")
+
+        rack = yard.demo.get("places/")["results"]
+        shelf = next(row["id"] for row in rack if row["name"] == "Rack D3")
+        for wall, event in (
+            ("2026-11-04 15:30", {"kind": "settled"}),
+            ("2026-11-04 17:00", {"kind": "loading"}),
+            ("2026-11-04 17:30", {"kind": "started"}),
+            ("2026-11-05 04:30", {"kind": "ended", "outcome": "fired"}),
+            ("2026-11-06 08:30", {"kind": "opened", "celsius": 60}),
+            ("2026-11-06 09:00", {"kind": "unloaded", "place_id": shelf}),
+        ):
+            yard.at(wall)
+            yard.tell("piet", f"loads/{load['id']}/events/", **event)
+
+        whole = yard.whole("B01")
+        fired = [visit for visit in whole["visits"] if visit["state"] == "glaze_fired"]
+        assert whole["firings"] == {"bisque": 1, "glaze": 2}
+        assert [visit["occasion_name"] for visit in fired] == ["F-205", "F-212"]
+        assert whole["piece"]["place"]["name"] == "Rack D3"
