@@ -3601,11 +3601,16 @@ export interface components {
             /** Format: date-time */
             at: string;
             journal_seq: number;
+            /** @description Further layers of ware as high as here. */
+            layers_left: number;
             left_out: string[];
             levels: components["schemas"]["FitLevelOut"][];
             reasons: components["schemas"]["FitReasonOut"][];
             sentence: string;
-            /** Format: double */
+            /**
+             * Format: double
+             * @description How high ware on one more shelf may be; null for no shelf.
+             */
             spare_ware_mm: number | null;
             tallest: components["schemas"]["TallestOut"] | null;
             /** Format: double */
@@ -7482,7 +7487,23 @@ export interface components {
             role: string;
         };
         RoomLeftOut: {
+            /** @description Where the first kind of ware named was counted; may be empty. */
+            spots: components["schemas"]["RoomSpotOut"][];
             words: string;
+        };
+        RoomSpotOut: {
+            /** Format: double */
+            depth_mm: number;
+            is_round: boolean;
+            /** Format: double */
+            width_mm: number;
+            /**
+             * Format: double
+             * @description Its middle, from the middle of the shelf.
+             */
+            x_mm: number;
+            /** Format: double */
+            y_mm: number;
         };
         RunOut: {
             /** Format: date-time */
