@@ -57,6 +57,6 @@ export function kilns(...results: KilnNow[]): KilnsAnswer {
 export function fit(more: Partial<FitAnswer> = {}): FitAnswer {
   return {
     at: "2026-10-31T09:00:00Z", journal_seq: 100, verdict: "fits", sentence: "Fits: 2 pieces on 1 layer; no room for another shelf.", reasons: [], levels: [],
-    left_out: [], used_height_mm: 180, spare_ware_mm: null, tallest: { mark: "J05", height_mm: 129 }, ...more,
+    left_out: [], layers_left: 0, used_height_mm: 180, spare_ware_mm: null, tallest: { mark: "J05", height_mm: 129 }, ...more,
   };
 }

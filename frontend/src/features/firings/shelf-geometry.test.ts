@@ -6,8 +6,8 @@ const item = (mark: string, x_mm: number, y_mm: number, width_mm: number, depth_
   placement_id: mark, piece_id: null, mark, x_mm, y_mm, rotation_deg: 0, width_mm, depth_mm, is_round,
 });
 const level = (items: FitItem[], shape: "rect" | "round" = "rect", posts: FitLevel["posts"] = []): FitLevel => ({
-  level: 1, shelf: { shape, width_mm: 560, depth_mm: 560, thickness_mm: 15 }, floor_mm: 25, height_mm: 150, room_left: { words: "room for 6 tiles" }, items, posts,
-} as FitLevel);
+  level: 1, shelf: { shape, width_mm: 560, depth_mm: 560, thickness_mm: 15 }, floor_mm: 25, height_mm: 150, room_left: { words: "room for 6 tiles", spots: [] }, items, posts,
+});
 
 describe("drawShelf", () => {
   it("keeps one scale for shelf, ware and posts", () => {
@@ -49,10 +49,10 @@ describe("drawShelf", () => {
     expect(middle?.label).toBeNull();
   });
 
-  it("draws room where it was counted, and none over ware", () => {
-    const stand = (x_mm: number) => ({ x_mm, y_mm: 0, width_mm: 120, depth_mm: 120, is_round: true });
-    const picture = drawShelf(level([item("J05", 0, 0, 120, 120, true)]), { width: 284, px: 14, room: [stand(0), stand(121)] });
+  it("draws room where it was counted, on the same scale", () => {
+    const spots = [{ x_mm: 120, y_mm: 0, width_mm: 120, depth_mm: 120, is_round: true }];
+    const picture = drawShelf({ ...level([item("J05", 0, 0, 120, 120, true)]), room_left: { words: "room for 1 jar", spots } }, { width: 284, px: 14 });
 
-    expect(picture.room).toHaveLength(1);
+    expect(picture.room).toEqual([{ kind: "round", cx: 202, cy: 142, rx: 30, ry: 30 }]);
   });
 });

@@ -79,10 +79,9 @@ export interface ShelfOptions {
   width: number;
   /** The height of a mark. [px] */
   px: number;
-  room?: readonly Stand[];
 }
 
-export function drawShelf(level: FitLevel, { width, px, room = [] }: ShelfOptions): ShelfPicture {
+export function drawShelf(level: FitLevel, { width, px }: ShelfOptions): ShelfPicture {
   const { shelf } = level;
   const scale = (width - 2 * EDGE_PX) / shelf.width_mm;
   const height = round(shelf.depth_mm * scale + 2 * EDGE_PX);
@@ -98,14 +97,9 @@ export function drawShelf(level: FitLevel, { width, px, room = [] }: ShelfOption
   });
   return {
     width, height, scale, outline, pieces,
-    room: room.map((stand) => placed(stand, middle, scale)).filter((shape) => !boxes.some((box) => meet(shrunk(boxOf(shape)), box))),
+    room: level.room_left.spots.map((spot) => placed(spot, middle, scale)),
     posts: level.posts.map(({ x_mm, y_mm }) => ({ x: round(middle.x + x_mm * scale), y: round(middle.y - y_mm * scale) })),
   };
-}
-
-/** Half a pixel of rounding is no overlap. */
-function shrunk({ left, right, top, bottom }: Box): Box {
-  return { left: left + 1, right: right - 1, top: top + 1, bottom: bottom - 1 };
 }
 
 function keyOf(item: FitItem, place: number): string {

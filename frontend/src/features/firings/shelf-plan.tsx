@@ -5,7 +5,7 @@ import { useSession } from "../common/session";
 import { useBox } from "../common/use-box";
 import css from "./pictures.module.css";
 import { drawShelf } from "./shelf-geometry";
-import type { Footprint, Stand } from "./shelf-geometry";
+import type { Footprint } from "./shelf-geometry";
 import { levelName } from "./shelf-words";
 
 export function ShelfPlans({ fit }: { fit: FitAnswer }) {
@@ -15,7 +15,7 @@ export function ShelfPlans({ fit }: { fit: FitAnswer }) {
   if (first === undefined) return null;
   const { shelf } = first;
   const size = shelf.shape === "round" || shelf.width_mm === shelf.depth_mm ? length(shelf.width_mm, units) : `${length(shelf.width_mm, units)} by ${length(shelf.depth_mm, units)}`;
-  const hasRoom = levels.some((level) => spotsOf(level).length > 0);
+  const hasRoom = levels.some((level) => level.room_left.spots.length > 0);
   return (
     <div class={css.plans}>
       {levels.map((level) => <ShelfPlan key={level.level} level={level} of={levels.length} />)}
@@ -26,14 +26,9 @@ export function ShelfPlans({ fit }: { fit: FitAnswer }) {
   );
 }
 
-/** Where the room that the words promise was counted. */
-function spotsOf({ room_left }: FitLevel): readonly Stand[] {
-  return "spots" in room_left && Array.isArray(room_left.spots) ? room_left.spots as readonly Stand[] : []; // the server's own shape, once it names spots
-}
-
 function ShelfPlan({ level, of }: { level: FitLevel; of: number }) {
   const { ref, box: { width, rem } } = useBox<HTMLDivElement>();
-  const picture = drawShelf(level, { width, px: Math.max(14, 0.875 * rem), room: spotsOf(level) });
+  const picture = drawShelf(level, { width, px: Math.max(14, 0.875 * rem) });
   const name = levelName(level.level, of);
   const marks = level.items.map(({ mark }) => mark).join(", ") || "nothing yet";
   return (

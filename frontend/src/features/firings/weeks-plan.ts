@@ -79,22 +79,16 @@ export function barsOf(load: LoadBrief, kiln: KilnNow | undefined, now: Date): P
   const opening = kiln?.doing.load?.id === load.id ? kiln.opening : null;
   if (times.started_at === null) {
     const [starts, ends] = [new Date(load.starts_at), later(load.expected_end_at)];
-    const opens = later(expectedOpen(load)) ?? aDayAfter(ends ?? starts);
-    return [...span("booked", starts, opens), ...span("firing", starts, ends)];
+    return [...span("booked", starts, aDayAfter(ends ?? starts)), ...span("firing", starts, ends)];
   }
   const started = new Date(times.started_at);
   const ended = later(times.ended_at, load.expected_end_at) ?? now;
-  const cool = later(times.opened_at, opening?.likely, expectedOpen(load));
+  const cool = later(times.opened_at, opening?.likely);
   const emptied = later(times.unloaded_at, times.opened_at === null ? opening?.staffed_at : null);
   return [...span("firing", started, ended), ...span("cooling", ended, cool), ...span("waits", cool ?? ended, emptied)];
 }
 
-/** When it may likely be opened, where the studio's answer says so. */
-function expectedOpen(load: LoadBrief & { expected_open_at?: string | null }): string | null {
-  return load.expected_open_at ?? null;
-}
-
-/** The picture's own allowance for cooling where nobody has said; its sentence says so. */
+/** The picture's own allowance for cooling; its sentence says so. */
 function aDayAfter(at: Date): Date {
   return new Date(at.getTime() + 24 * HOUR_MS);
 }

@@ -49,7 +49,7 @@ describe("loadVerdict", () => {
 
 describe("fitWords", () => {
   it("says fits, doubtful or does not fit; never more before the studio was heard", () => {
-    const levels = [{ level: 1, shelf: { shape: "rect", width_mm: 560, depth_mm: 560, thickness_mm: 15 }, floor_mm: 0, height_mm: 150, room_left: { words: "" }, items: [{}], posts: [] }];
+    const levels = [{ level: 1, shelf: { shape: "rect", width_mm: 560, depth_mm: 560, thickness_mm: 15 }, floor_mm: 0, height_mm: 150, room_left: { words: "", spots: [] }, items: [{}], posts: [] }];
 
     // Only how many stand on it is read here.
     expect(fitWords(fit({ levels: levels as unknown as ReturnType<typeof fit>["levels"] }), AROUND.units)).toMatchObject({ verdict: "Fits", evidence: `tallest J05, 129${THIN}mm · 1 level` });
