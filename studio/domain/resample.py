@@ -16,6 +16,8 @@ from studio.domain import moist_air
 
 #: Readings further apart tell nothing of the hours between them; common practice, no source.
 LONGEST_GAP_S: Final = 12 * 3600.0
+#: Edges are sums: what lies past a reading by less than this is at the reading.
+ROUND_OFF_S: Final = 1e-3
 
 Floats = NDArray[np.float64]
 
@@ -88,7 +90,8 @@ def _means(edges: Floats, at: Floats, values: Floats) -> Floats:
 
 def _covered(edges: Floats, at: Floats) -> NDArray[np.bool_]:
     starts, ends = edges[:-1], edges[1:]
-    covered = (starts >= at[0]) & (ends <= at[-1])
+    covered = (starts >= at[0] - ROUND_OFF_S) & (ends <= at[-1] + ROUND_OFF_S)
     for gap in np.flatnonzero(np.diff(at) > LONGEST_GAP_S):
-        covered &= (ends <= at[gap]) | (starts >= at[gap + 1])
+        before = ends <= at[gap] + ROUND_OFF_S
+        covered &= before | (starts >= at[gap + 1] - ROUND_OFF_S)
     return np.asarray(covered)

@@ -79,7 +79,8 @@ class Teller:
         return Now(
             spot=self.spot,
             since_at=self.visits[-1].at,
-            begun_at=self.birth.happened_at,
+            # Where a person said that both stand, the making is dated by what came before it.
+            begun_at=min(self.birth.happened_at, *(visit.at for visit in self.visits)),
             touched_at=touched_at,
             place=None if is_gone else self.whereabouts.place,
             cover=self.marks.cover,
