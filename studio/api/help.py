@@ -20,6 +20,7 @@ PAGES: Final = {
     "index": "Help",
     "cautions": "Cautions",
     "drying": "Drying",
+    "kilns-and-loads": "Kilns and loads",
     "orders-and-found-ware": "Orders and found ware",
     "phone-and-signal": "Phone and signal",
     "climate-readings": "Climate readings",
