@@ -1,11 +1,8 @@
 """Loads over the wire: opening, changing, the whole road, and whose word it is."""
 
-from datetime import timedelta
-
 import pytest
 
 from firings.models import Load, LoadEvent
-from pieces.domain.stages import GLAZED
 from studio.actions import numbers
 from studio.domain.ids import uuid7
 from tests import factories
@@ -173,87 +170,6 @@ class TestRoad:
         assert LoadEvent.objects.count() == 1
 
 
-class TestStopped:
-    """Case B10: the power goes at 868 °C; facts and choices are shown, nothing goes on alone."""
-
-    def test_shows_facts_and_choices(self, yard, maker, technician, sent):
-        load = yards.load(yard, starts_at=NOW - 30 * HOUR, made_at=NOW - 60 * HOUR)
-        lit = NOW - 26 * HOUR
-        tell(load, technician[0], "started", lit, is_catching_up=True)
-        rows = [(0, 16), (4, 279), (5, 574), (6, 861), (6 + 1 / 6, 868), (7.75, 702)]
-        readings = [
-            {"taken_at": (lit + hours * HOUR).isoformat(), "reading_c": c} for hours, c in rows
-        ]
-        sent(technician[1], f"{S}loads/{load.pk}/readings/", {"readings": readings})
-        tell(load, technician[0], "stopped", lit + timedelta(minutes=370), celsius=868.0)
-        sent(
-            technician[1],
-            f"{S}loads/{load.pk}/cones/",
-            {"cones": [{"level": 1, "role": "firing", "cone": "04", "clock_hand": 12}]},
-        )
-
-        stopped = maker[1].get(f"{S}loads/{load.pk}/").json()["load"]["stopped"]
-
-        assert stopped["facts"]["highest_c"] == 868.0
-        assert stopped["facts"]["last_c"] == 702.0
-        assert stopped["facts"]["above_600_h"] > 2.5
-        assert [one["code"] for one in stopped["choices"]] == [
-            "resume",
-            "refire",
-            "accept_by_cone",
-        ]
-        assert not stopped["choices"][2]["is_backed"]
-        assert "crawled" in stopped["caution"]
-
-
-class TestPermission:
-    """Case C10: the server says no to an apprentice, by app or by a request made by hand."""
-
-    @pytest.mark.parametrize(
-        "body",
-        [
-            {"kind": "started"},
-            {"kind": "ended", "happened_at": (NOW - 5 * DAY).isoformat(), "outcome": "fired"},
-            {"kind": "unloaded", "is_catching_up": True, "outcome": "fired"},
-            {"kind": "settled"},
-        ],
-    )
-    def test_is_refused_to_apprentices_and_makers(self, yard, helper, maker, sent, body):
-        load = yards.load(yard)
-
-        for client in (helper[1], maker[1]):
-            answer = sent(client, f"{S}loads/{load.pk}/events/", body)
-
-            assert (answer.status_code, answer.json()["needed"]) == (403, "record_firings")
-        assert LoadEvent.objects.count() == 0
-
-    def test_refused_is_written_in_the_log(self, yard, helper, sent, caplog):
-        load = yards.load(yard)
-
-        with caplog.at_level("INFO", logger="natch.problems"):
-            sent(helper[1], f"{S}loads/{load.pk}/events/", {"kind": "started"})
-
-        (line,) = [r for r in caplog.records if r.name == "natch.problems"]
-        assert line.levelname == "INFO"
-        assert "record_firings" in line.getMessage()
-        assert str(helper[0].pk) in line.getMessage()
-
-    def test_settling_is_asked_beyond_logging(self, yard, join, sent):
-        load = yards.load(yard)
-        _, client = join(yard.studio, ["maker"], "Mo")
-
-        answer = sent(client, f"{S}loads/{load.pk}/events/", {"kind": "settled"})
-
-        assert answer.status_code == 403
-
-    def test_loads_of_another_studio_are_not_there(self, yard, stranger, sent):
-        load = yards.load(yard)
-
-        answer = sent(stranger[1], f"/api/v1/studios/quay/loads/{load.pk}/events/", {"kind": "x"})
-
-        assert answer.status_code == 404
-
-
 class TestChanging:
     def test_moves_start_and_cut_off_together(self, yard, technician):
         load = yards.load(yard)
@@ -307,85 +223,3 @@ class TestChanging:
         )
 
         assert answer.json()["type"] == "/problems/kiln-out-of-use"
-
-
-class TestList:
-    def test_shows_loads_by_state_kiln_and_time(self, yard, maker, technician):
-        soon, later = yards.load(yard), yards.load(yard, "glaze", starts_at=NOW + 9 * DAY)
-        piece = tile(yard, maker[0])
-        put(soon, maker[0], piece)
-        tell(soon, technician[0], "settled", NOW)
-
-        def numbers_of(**query):
-            rows = maker[1].get(f"{S}loads/", query).json()["results"]
-            return [row["number"] for row in rows]
-
-        assert numbers_of() == [later.number, soon.number]
-        assert numbers_of(state="settled,firing") == [soon.number]
-        assert numbers_of(piece=str(piece.pk)) == [soon.number]
-        assert numbers_of(kiln=str(yard.finch.pk)) == [later.number]
-        assert numbers_of(until=(NOW + 3 * DAY).isoformat()) == [soon.number]
-        assert numbers_of(**{"from": (NOW + 3 * DAY).isoformat()}) == [later.number]
-        assert maker[1].get(f"{S}loads/", {"state": "hot"}).status_code == 400
-
-    def test_counts_makers_pieces_and_litres(self, yard, maker, owner):
-        load = yards.load(yard)
-        put(load, maker[0], tile(yard, maker[0]), tile(yard, owner[0]), tile(yard, owner[0]))
-
-        (row,) = maker[1].get(f"{S}loads/").json()["results"]
-
-        # A tile of 169.7 x 169.7 x 12 mm wet is 0.94 of each when dry.
-        litres = 0.94**3 * 169.7 * 169.7 * 12 / 1e6
-        assert row["pieces"] == 3
-        assert {r["person"]["first_name"]: r["pieces"] for r in row["makers"]} == {
-            "Maud": 1,
-            "Orla": 2,
-        }
-        assert row["litres"] == pytest.approx(3 * litres, abs=0.02)
-
-    def test_asks_as_many_questions_for_one_load_as_for_many(
-        self, yard, maker, django_assert_max_num_queries
-    ):
-        for _ in range(6):
-            put(yards.load(yard), maker[0], tile(yard, maker[0]), tile(yard, maker[0]))
-
-        with django_assert_max_num_queries(11):
-            answer = maker[1].get(f"{S}loads/")
-
-        assert len(answer.json()["results"]) == 6
-
-
-class TestOne:
-    def test_asks_a_fixed_number_of_questions(
-        self, yard, maker, technician, django_assert_max_num_queries
-    ):
-        load = yards.load(yard, watcher=technician[0])
-        put(load, maker[0], *[tile(yard, maker[0]) for _ in range(8)])
-        tell(load, technician[0], "settled", NOW - 2 * HOUR)
-        tell(load, technician[0], "loading", NOW - HOUR)
-
-        with django_assert_max_num_queries(38):
-            answer = maker[1].get(f"{S}loads/{load.pk}/")
-
-        assert len(answer.json()["load"]["placements"]) == 8
-
-    def test_says_when_the_clocks_change_while_it_fires(self, yard, maker):
-        lit = NOW.replace(day=24, hour=18)
-        load = yards.load(yard, starts_at=lit, made_at=lit - DAY, more={"expected_h": 11.0})
-
-        shown = maker[1].get(f"{S}loads/{load.pk}/").json()["load"]
-
-        assert shown["clock_change"]["at"] == "2026-10-25T01:00:00Z"
-        assert "go back" in shown["clock_change"]["words"]
-        assert "clocks-change" in {said["code"] for said in shown["checklist"]}
-
-    def test_lists_its_events(self, yard, maker, technician):
-        load = yards.load(yard, "glaze")
-        put(load, maker[0], tile(yard, maker[0], GLAZED))
-        tell(load, technician[0], "settled", NOW - HOUR)
-        tell(load, technician[0], "called_off", NOW, reason="vent fan dead")
-
-        rows = maker[1].get(f"{S}loads/{load.pk}/events/").json()["results"]
-
-        assert [row["kind"] for row in rows] == ["called_off", "settled"]
-        assert rows[0]["reason"] == "vent fan dead"
