@@ -56,7 +56,7 @@ export function fitWords(fit: FitAnswer | null, units: Units): Verdict {
   if (fit === null) return { verdict: "Not reckoned yet", evidence: "the studio says what fits when it is heard", natch: "guess", isLive: false };
   const levels = fit.levels.filter((level) => level.items.length > 0).length;
   const tallest = fit.tallest && `tallest ${fit.tallest.mark}, ${length(fit.tallest.height_mm, units)}`;
-  const evidence = joinFacts(tallest, levels > 0 && count(levels, "level", "levels"), fit.layers_left > 0 && `room for ${count(fit.layers_left, "more", "more")}`);
+  const evidence = joinFacts(tallest, levels > 0 && count(levels, "level", "levels"), fit.layers_left > 0 && `room for ${count(fit.layers_left, "more level", "more levels")}`);
   switch (fit.verdict) {
     case "fits":
       return { verdict: levels === 0 ? "Empty" : "Fits", evidence: evidence || fit.sentence, natch: levels === 0 ? "done" : "today", isLive: false };

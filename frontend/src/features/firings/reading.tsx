@@ -4,7 +4,7 @@ import type { LoadAnswer } from "../../api/shapes-firings";
 import { clock } from "../../domain/clock";
 import { joinFacts, temperature } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
-import { Pair, Tray } from "../../ui/frame";
+import { Tray } from "../../ui/frame";
 import { Fact } from "../../ui/seam";
 import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
@@ -12,7 +12,8 @@ import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { usedReadings } from "./curve-geometry";
-import css from "./kilns.module.css";
+import shared from "./kilns.module.css";
+import css from "./reading.module.css";
 import { readingAct } from "./load-acts";
 import { AskedReadings, LastThree } from "./load-firing";
 import { ConesSheet } from "./cones-sheet";
@@ -89,7 +90,7 @@ function Ready({ snapshot, heardAt }: { snapshot: LoadAnswer; heardAt: Date | nu
       <AskedReadings it={it} around={around} />
       <LastThree it={it} around={around} />
       {usedReadings(load.readings).length === 0 && <Fact label="last" natch="done" value="No reading yet" note={`one is asked for each ${String(load.reading_every_min)} min`} />}
-      <p class={css.care}>A reading is a note of a look: Natch does not watch the kiln.</p>
+      <p class={shared.care}>A reading is a note of a look: Natch does not watch the kiln.</p>
     </Screen>
   );
 }
@@ -105,10 +106,10 @@ function Pad({ press, save, isReady, isDead, cones }: { press: (key: Key) => voi
       <div class={css.pad} role="group" aria-label="Number pad">
         {KEYS.map((key) => <button key={key} type="button" class={key in KEY_WORDS ? css.word : undefined} onClick={() => { press(key); }}>{KEY_WORDS[key] ?? key}</button>)}
       </div>
-      <Pair>
+      <div class={css.padActs}>
         <MainAct isDisabled={!isReady} onPress={save}>Save</MainAct>
-        <Act onPress={cones}>Cones seen</Act>
-      </Pair>
+        <Act onPress={cones} wide="Cones">Cones seen</Act>
+      </div>
     </Tray>
   );
 }

@@ -47,7 +47,7 @@ function ShelfPlan({ level, of }: { level: FitLevel; of: number }) {
           ))}
         </svg>
       </div>
-      <figcaption><b>{name}</b>{level.room_left.words ? upperFirst(level.room_left.words) : level.items.length > 0 ? "No room counted" : "Empty"}</figcaption>
+      <figcaption><b>{name}</b>{level.room_left.words ? upperFirst(level.room_left.words) : level.items.length > 0 ? "Room left: not counted" : "Empty"}</figcaption>
     </figure>
   );
 }
