@@ -118,6 +118,7 @@ class DesignRow(NamedTuple):
     parts: tuple[PartRow, ...]
     size: tuple[float, float, float]
     uses_moulds: bool = True
+    is_round: bool = False
 
 
 DESIGNS: Final = (
@@ -144,6 +145,7 @@ DESIGNS: Final = (
         "J",
         (PartRow("jar", "flat", 12, 7, (125, 125, 137), 900),),
         (125, 125, 137),
+        is_round=True,
     ),
     DesignRow(
         "pine-knop lid",
@@ -154,6 +156,7 @@ DESIGNS: Final = (
             PartRow("knop", "lump", 20, 20, None, 25, method="sprigged"),
         ),
         (118, 118, 65),
+        is_round=True,
     ),
     DesignRow(
         "inkstand with two pots",
@@ -186,6 +189,7 @@ DESIGNS: Final = (
             (PartRow(noun, "flat", 7, 6, size, clay_g, method="thrown"),),
             size,
             uses_moulds=False,
+            is_round=size[0] == size[1],
         )
         for name, noun, size, clay_g in (
             ("footed dish", "dish", (210.0, 210.0, 60.0), 900.0),
