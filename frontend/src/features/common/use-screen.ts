@@ -1,6 +1,6 @@
 /** Read a screen of the studio: the last known at once, then what the studio says now. */
 import { useQuery } from "@tanstack/preact-query";
-import { useEffect, useState } from "preact/hooks";
+import { useCallback, useEffect, useState } from "preact/hooks";
 import { get } from "../../api/client";
 import { getEvery } from "../../api/pages";
 import type { Page } from "../../api/pages";
@@ -44,7 +44,8 @@ function useRead<Value>(path: string, { every_s = 60 }: ScreenOptions, read: Rea
     enabled: !isSending,
     refetchInterval: every_s * 1000,
   });
-  const again = (): void => void query.refetch();
+  const { refetch } = query;
+  const again = useCallback((): void => void refetch(), [refetch]);
   if (query.data !== undefined) {
     const isFresh = query.error === null && Date.now() - query.dataUpdatedAt < FRESH_MS;
     return { state: "ready", value: query.data, heardAt: new Date(query.dataUpdatedAt), isFresh, again };

@@ -1,4 +1,5 @@
 /** One load, from its booking to the last piece on the rack: before it is lit its ware, after that its curve. */
+import { useEffect } from "preact/hooks";
 import type { FitAnswer, LoadAnswer } from "../../api/shapes-firings";
 import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
@@ -48,6 +49,9 @@ function Ready({ snapshot, heardAt, again }: { snapshot: LoadAnswer; heardAt: Da
   const fit = useFit(snapshot.load.id);
   const shown = { it, fit, around };
   const { load, sheet } = it;
+  // A list is closed as the studio has it now, not as it was heard a minute ago.
+  const isClosing = sheet.name === "event" && sheet.kind === "settled";
+  useEffect(() => { if (isClosing) again(); }, [isClosing, again]);
   switch (sheet.name) {
     case "add":
       return <AddWare {...shown} />;
