@@ -9,9 +9,11 @@ from typing import Any
 from django.db import transaction
 from rest_framework.test import APIClient
 
+from firings.actions import reminding_loads, reminding_orders, reminding_watch
 from firings.demo.loader import load
 from firings.demo.teller import Clock
-from pieces.actions import forecasts
+from moulds.actions import reminding as reminding_moulds
+from pieces.actions import forecasts, reminding, reminding_forgotten
 from studio.models import Member, Studio
 from tests import factories
 
@@ -35,6 +37,16 @@ class Demo:
         answer = self.client(username).get(f"/api/v1/studios/{self.studio.slug}/{path}")
         assert answer.status_code == 200, answer.content
         return answer.json()
+
+
+def sweep(demo: Demo, at: datetime) -> None:
+    """Set every reminder that is wanted at `at`, as the clock does."""
+    reminding.tell_makers(studio=demo.studio, at=at)
+    reminding_forgotten.tell_of_forgotten(studio=demo.studio, at=at)
+    reminding_watch.tell_minders(studio=demo.studio, at=at)
+    reminding_loads.tell_makers(studio=demo.studio, at=at)
+    reminding_orders.judge_promises(studio=demo.studio, at=at)
+    reminding_moulds.tell_owners(at=at)
 
 
 @contextmanager

@@ -12,13 +12,12 @@ from rest_framework.test import APIClient
 
 from firings.demo import tables
 from moulds.queries import sets
-from moulds.tasks import tell_of_moulds
-from pieces.actions import reminding
 from pieces.models import Clash, Part, Piece, StageEvent
 from pieces.queries.story import stories
 from studio.models import ClimateReading, JournalEntry, Member, Reminder
 from studio.queries import chain
 from tests.factories import PASSWORD, sent
+from tests.firings.demo.telling import sweep
 
 TABLES = Path(tables.__file__).parent
 LONDON = ZoneInfo("Europe/London")
@@ -385,8 +384,7 @@ class TestJournal:
 
 class TestReminders:
     def test_are_not_set_for_what_was_due_before_now(self, demo) -> None:
-        reminding.tell_makers(studio=demo.studio, at=demo.now)
-        tell_of_moulds()
+        sweep(demo, demo.now)
 
         assert not Reminder.objects.of(demo.studio).filter(due_at__lt=demo.now).exists()
 

@@ -7,11 +7,11 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from firings.actions import reminding_loads, reminding_orders, reminding_watch
 from firings.demo.rows import read_cones, read_loads
 from firings.models import Kiln, KilnReading, Load, Placement, WitnessCone
 from pieces.models import Piece, StageEvent
 from studio.models import Reminder
+from tests.firings.demo.telling import sweep
 
 LONDON = ZoneInfo("Europe/London")
 FIRED = ["F-201", "F-202", "F-204", "F-205", "F-206", "F-207", "F-209"]
@@ -246,18 +246,10 @@ class TestPiecesInLoads:
 
 
 class TestRemindersOfLoads:
-    def test_are_not_set_for_what_was_due_before_now(self, demo) -> None:
-        for sweep in (reminding_watch.tell_minders, reminding_loads.tell_makers):
-            sweep(studio=demo.studio, at=demo.now)
-        reminding_orders.judge_promises(studio=demo.studio, at=demo.now)
-
-        assert not Reminder.objects.of(demo.studio).filter(due_at__lt=demo.now).exists()
-
     def test_come_when_a_list_closes_and_when_a_kiln_may_be_opened(self, demo) -> None:
         monday = datetime(2026, 11, 2, 12, 30, tzinfo=LONDON)
 
-        reminding_watch.tell_minders(studio=demo.studio, at=monday)
-        reminding_loads.tell_makers(studio=demo.studio, at=monday)
+        sweep(demo, monday)
 
         told: set[tuple[Any, ...]] = set(
             Reminder.objects.of(demo.studio).values_list(

@@ -10,13 +10,14 @@ from django.core.management import call_command
 from django.db import transaction
 from django.utils import timezone
 
-from moulds.tasks import tell_of_moulds
-from pieces.actions import reminding
+from firings.models import Load
+from firings.queries.opening import openings_of
+from firings.queries.told import points_of
 from pieces.models import Forecast, Piece
 from studio.models import OpeningHours, Reminder, Studio
 from studio.queries import chain
 from tests import factories
-from tests.firings.demo.telling import Demo
+from tests.firings.demo.telling import Demo, sweep
 
 LONDON = ZoneInfo("Europe/London")
 BLOCKS = ("look_now", "drying", "ready_for_bisque")
@@ -119,11 +120,26 @@ class TestCopy:
     def test_has_a_whole_journal_and_no_reminder_that_is_due(self, renewed, db, monkeypatch):
         monkeypatch.setattr(timezone, "now", lambda: renewed.now)
 
-        reminding.tell_makers(studio=renewed.studio, at=renewed.now)
-        tell_of_moulds()
+        sweep(renewed, renewed.now)
 
         assert chain.faults(renewed.studio) == []
         assert not Reminder.objects.of(renewed.studio).filter(due_at__lt=renewed.now).exists()
+
+    def test_keeps_the_hours_of_a_firing(self, renewed, db) -> None:
+        load = Load.objects.of(renewed.studio).get(number="F-209")
+
+        assert load.ended_at is not None
+        assert load.started_at is not None
+        assert load.ended_at - load.started_at == timedelta(hours=11)
+
+    def test_opens_its_cooling_kiln_as_long_after(self, both, renewed, loaded, db) -> None:
+        def opens_after(demo: Demo) -> timedelta:
+            points = points_of(rows := list(Load.objects.of(demo.studio).filter(number="F-210")))
+            opening = openings_of(demo.studio, rows, points, demo.now)[rows[0].pk]
+            assert opening.likely is not None
+            return opening.likely - demo.now
+
+        assert abs(opens_after(renewed) - opens_after(loaded)) <= timedelta(minutes=1)
 
     def test_has_its_forecasts_from_the_start(self, renewed, db) -> None:
         assert Forecast.objects.of(renewed.studio).exclude(windows={}).count() == 23
