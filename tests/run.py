@@ -23,6 +23,8 @@ LOCKS = [*sorted((ROOT / "studio" / "project").glob("requirements*.txt"))]
 HOST = re.compile(r"https?://|--index-url|--find-links|file:")
 # The domain knows no database and the layout is read from files: once is enough.
 ASK_NO_DATABASE = ["--ignore-glob=*/domain/*", "--ignore=tests/contracts/test_layout.py"]
+# What each step says for itself: `manage.py` names the product's settings, pytest wants its own.
+OURS_TO_SAY = ("DATABASE_URL", "DJANGO_SETTINGS_MODULE")
 RESOLVED = re.compile(r'"resolved"\s*:')
 
 
@@ -138,7 +140,7 @@ def run(step: Step) -> int:
     """Run a step under its title and return its code."""
     say(f"\n— {step.title}")
     started = time.monotonic()
-    inherited = {name: value for name, value in os.environ.items() if name != "DATABASE_URL"}
+    inherited = {name: value for name, value in os.environ.items() if name not in OURS_TO_SAY}
     environment = {**inherited, **step.environment}
     code = subprocess.run(step.command, cwd=step.folder, env=environment, check=False).returncode
     if "pytest" not in step.title and "journeys" not in step.title:
