@@ -70,7 +70,7 @@ def even_steps(
     )
     vapour = moist_air.vapour_density_kg_m3(air, humidity)
     edges = np.linspace(from_s, from_s + count * step_s, count + 1, dtype=np.float64)
-    mean_air, mean_vapour = _means(edges, at, air), _means(edges, at, vapour)
+    mean_air, mean_vapour = means_between(edges, at, air), means_between(edges, at, vapour)
     full = moist_air.saturation_density_kg_m3(mean_air)
     share = np.minimum(1.0, mean_vapour / full)
     return [
@@ -79,7 +79,7 @@ def even_steps(
     ]
 
 
-def _means(edges: Floats, at: Floats, values: Floats) -> Floats:
+def means_between(edges: Floats, at: Floats, values: Floats) -> Floats:
     """Return the exact means of the line through (at, values) between neighbouring edges."""
     corners = np.union1d(edges, at)
     line = np.interp(corners, at, values)

@@ -16,6 +16,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from studio.domain import moist_air
+from studio.domain.resample import means_between
 
 Floats = NDArray[np.float64]
 Flags = NDArray[np.bool_]
@@ -129,8 +130,8 @@ def climate_from(readings: Sequence[Reading], start_s: float, until_s: float) ->
     first = min(start, int(at[0] // HOUR_S) * HOUR_S)
     grid = np.arange(first, start + hours * HOUR_S + 1, HOUR_S, dtype=np.float64)
     seen = grid[:-1] < at[-1]
-    air_h = _hourly_means(grid, at, air)
-    vapour_h = _hourly_means(grid, at, vapour)
+    air_h = means_between(grid, at, air)
+    vapour_h = means_between(grid, at, vapour)
     air_h = _carry_on(grid, air_h, seen, float(at[-1]), float(air[-1]))
     vapour_h = _carry_on(grid, vapour_h, seen, float(at[-1]), float(vapour[-1]))
     air_h = np.clip(air_h, 0.0, moist_air.HIGHEST_AIR_C)
@@ -155,17 +156,6 @@ def _sorted(readings: Sequence[Reading]) -> tuple[Floats, Floats]:
     air = np.array([reading.air_c for reading in ordered], dtype=np.float64)
     humidity = np.array([reading.humidity_fraction for reading in ordered], dtype=np.float64)
     return at, np.stack([air, moist_air.vapour_density_kg_m3(air, humidity)])
-
-
-def _hourly_means(grid: Floats, at: Floats, values: Floats) -> Floats:
-    """Integrate the line through (at, values), level outside it, exactly over each hour."""
-    corners = np.union1d(grid, at)
-    line = np.interp(corners, at, values)
-    pieces = 0.5 * (line[1:] + line[:-1]) * np.diff(corners)
-    total = np.concatenate([[0.0], np.cumsum(pieces)])
-    at_grid = np.interp(grid, corners, total)
-    means: Floats = np.diff(at_grid) / HOUR_S
-    return means
 
 
 def _carry_on(grid: Floats, hourly: Floats, seen: Flags, last_s: float, last: float) -> Floats:
