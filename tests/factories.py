@@ -15,6 +15,7 @@ from moulds.models import Casting, Design, DesignPart, Master, MouldPart, MouldS
 from pieces.models import Part, Piece
 from studio.actions import devices, journal, studios
 from studio.actions.people import Person, enter
+from studio.domain.finding import folded
 from studio.domain.ids import uuid7
 from studio.models import (
     Act,
@@ -184,6 +185,7 @@ def piece(design: Design, maker: Member | None = None, **fields: Any) -> Piece:
         maker=maker,
         mark=mark,
         mark_key=mark.casefold(),
+        find_key=folded(mark),
         **given,
     )
 

@@ -2,7 +2,7 @@
 
 from django.urls import URLPattern, URLResolver, path
 
-from . import kilns, loads, outlook, placements, queue, readings, retractions
+from . import kilns, loads, outlook, placements, queue, readings, retractions, search
 
 STUDIO = "studios/<slug:slug>/"
 LOAD = f"{STUDIO}loads/<uuid:load_id>/"
@@ -27,5 +27,6 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{STUDIO}placements/<uuid:placement_id>/", placements.PlacementOne.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/removals/", placements.RemovalList.as_view()),
     path(f"{STUDIO}commissions/<uuid:commission_id>/outlook/", outlook.CommissionOutlook.as_view()),
+    path(f"{STUDIO}search/", search.Search.as_view()),
     path(f"{STUDIO}retractions/", retractions.RetractionList.as_view()),
 ]
