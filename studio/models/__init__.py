@@ -1,7 +1,8 @@
 from .acts import Act
 from .append_only import AppendOnly, install_append_only
+from .frozen import FrozenCopy
 from .journal import Fact, FactQuerySet, JournalEntry, JournalHead, JournalSubject, Note
-from .materials import ClayBody, ColourBatch, SlabBlock, TestBar
+from .materials import ClayBody, ColourBatch, GlazeBatch, SlabBlock, TestBar
 from .places import ClimateReading, Place
 from .reminders import Delivery, Reminder
 from .runs import NumberBlock, NumberSeries, Replay, Run
@@ -30,6 +31,8 @@ __all__ = [
     "Device",
     "Fact",
     "FactQuerySet",
+    "FrozenCopy",
+    "GlazeBatch",
     "Invitation",
     "JournalEntry",
     "JournalHead",
