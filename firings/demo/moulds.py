@@ -48,7 +48,7 @@ def _design(teller: Teller, row: DesignRow, body: ClayBody, at: datetime) -> Des
         body=body,
         uses_moulds=row.uses_moulds,
         is_round=row.is_round,
-        sizes_mm=dict(zip(SIZES, row.size, strict=True)),
+        sizes=dict(zip(SIZES, row.size, strict=True)),
     )
 
 
