@@ -12,7 +12,7 @@ from pieces.domain.shrinkage import combine
 from pieces.models import Piece
 from studio.models import ClayBody, TestBar
 
-Measured = Literal["dry", "bisque"]
+Measured = Literal["wet", "dry", "bisque", "fired"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +70,10 @@ class Sizes:
 
     def _shrinkage(self, piece: Piece, measured: Measured) -> float | None:
         body = self.body_of(piece)
+        if measured == "wet":
+            return 0.0
+        if measured == "fired" and body is not None:
+            return body.total_shrinkage_fraction
         if body is None or body.dry_shrinkage_fraction is None:
             return None
         if measured == "dry":
