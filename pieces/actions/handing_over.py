@@ -12,7 +12,7 @@ from studio.actions import journal
 from studio.domain.refusals import Conflict
 from studio.models import Act
 
-from . import order_rows, stages
+from . import freezing, order_rows, stages
 from .shapes import Visit
 
 
@@ -36,7 +36,8 @@ def hand_over(
 ) -> tuple[Commission, list[Piece]]:
     """Record that pieces went to the client: those named, else all that are finished.
 
-    The order is closed when `closes` says so; where it is None, when no line wants more. Raises
+    The order is closed when `closes` says so; where it is None, when no line wants more: then its
+    history is kept as it stands, and what is told later is shown as told afterwards. Raises
     `CommissionClosed`, `NothingToHandOver`, `NotOfThisOrder` and `StageOutOfOrder`.
     """
     commission = order_rows.open_one(commission)
@@ -59,6 +60,7 @@ def hand_over(
     is_done = all(line.counts.delivered >= line.line.wanted_sets for line in lines)
     if closes if closes is not None else is_done:
         order_rows.closed(commission, at=act.happened_at)
+        freezing.freeze_with(act, commission, entry)
     return commission, list(own.filter(pk__in=[piece.pk for piece in going]))
 
 

@@ -1,3 +1,4 @@
+from .approvals import Approval, ApprovalAnswer, FrozenHistory
 from .clashes import Clash, ClashAnswer
 from .commissions import Assignment, Commission, Match, SetRecipe, TestReport
 from .drying import Forecast
@@ -6,6 +7,8 @@ from .found import Claim, FoundPiece
 from .pieces import CommissionLine, Part, Piece, Use
 
 __all__ = [
+    "Approval",
+    "ApprovalAnswer",
     "Assignment",
     "Claim",
     "Clash",
@@ -15,6 +18,7 @@ __all__ = [
     "Cover",
     "Forecast",
     "FoundPiece",
+    "FrozenHistory",
     "Match",
     "Move",
     "Part",
