@@ -1326,7 +1326,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description List pieces by their marks; `q` looks in mark and design. */
+        /** @description List pieces by their marks; `q` looks in mark, design and maker, whatever the accents. */
         get: operations["pieces_list"];
         put?: never;
         /** @description Plan pieces of one design; each begins where its design is. */
@@ -1725,6 +1725,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/search/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Find pieces, orders, moulds, loads, places, people and found ware: at most fifty. */
+        get: operations["search"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/settings/": {
         parameters: {
             query?: never;
@@ -1886,6 +1903,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -1923,6 +1945,11 @@ export interface components {
             line_id: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             piece_ids: string[];
             /** @default  */
             reason: string;
@@ -1963,6 +1990,11 @@ export interface components {
             member_id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -2025,6 +2057,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -2086,6 +2123,11 @@ export interface components {
             mixed_on?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -2211,6 +2253,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -2268,6 +2315,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -2297,6 +2349,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -2361,6 +2418,11 @@ export interface components {
              */
             feel?: "fine" | "soft" | "leather_hard" | "too_stiff" | "bone_dry";
             /**
+             * Format: uuid
+             * @description What it was dipped in, where it came to be glazed.
+             */
+            glaze_batch_id?: string | null;
+            /**
              * @description * `first` - First
              *     * `second` - Second
              * @default
@@ -2393,6 +2455,11 @@ export interface components {
             kind: "cover" | "move" | "check" | "stage" | "lose" | "demoulded" | "not_yet" | "joined" | "cracked";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             /** @default  */
@@ -2507,6 +2574,11 @@ export interface components {
              * @description Water to 100 of plaster by mass.
              */
             parts_water?: number;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: date-time */
             poured_at?: string;
             /**
@@ -2576,6 +2648,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             piece_id?: string | null;
             /**
@@ -2643,6 +2720,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -2779,6 +2861,11 @@ export interface components {
             kind: "closed" | "cancelled" | "reopened";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -2837,6 +2924,11 @@ export interface components {
             /** @default  */
             note: string;
             number?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: date */
             promised_date?: string | null;
             /**
@@ -3022,6 +3114,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -3119,6 +3216,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -3179,6 +3281,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             piece_ids?: string[] | null;
             /**
              * Format: date-time
@@ -3206,6 +3313,17 @@ export interface components {
             based_on: number;
             /** Format: uuid */
             body_id?: string | null;
+            capacity_ml?: number | string | null;
+            /**
+             * @description table, cooking, storage; a lid is tested with the vessel it closes.
+             *
+             *     * `table` - Table
+             *     * `cooking` - Cooking
+             *     * `storage` - Storage
+             *     * `lid` - Lid
+             * @enum {string}
+             */
+            contact?: "table" | "cooking" | "storage" | "lid";
             /** Format: uuid */
             corrects?: string | null;
             footprint_x_mm?: number | string | null;
@@ -3221,6 +3339,7 @@ export interface components {
              * @description Made by the writer; the same id sent again is the same act.
              */
             id: string;
+            inside_depth_mm?: number | string | null;
             /**
              * @description The footprint is a circle, its diameter the greater width.
              * @default false
@@ -3231,6 +3350,11 @@ export interface components {
             note: string;
             noun: string;
             parts: components["schemas"]["DesignPartInRequest"][];
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -3245,6 +3369,16 @@ export interface components {
             /** Format: uuid */
             body_id: string | null;
             /** Format: double */
+            capacity_ml: number | null;
+            /**
+             * @description * `table` - Table
+             *     * `cooking` - Cooking
+             *     * `storage` - Storage
+             *     * `lid` - Lid
+             * @enum {string}
+             */
+            contact: "table" | "cooking" | "storage" | "lid";
+            /** Format: double */
             footprint_x_mm: number | null;
             /** Format: double */
             footprint_y_mm: number | null;
@@ -3252,6 +3386,8 @@ export interface components {
             height_mm: number | null;
             /** Format: uuid */
             id: string;
+            /** Format: double */
+            inside_depth_mm: number | null;
             is_round: boolean;
             journal_seq: number;
             name: string;
@@ -3267,6 +3403,16 @@ export interface components {
             /** Format: uuid */
             body_id: string | null;
             /** Format: double */
+            capacity_ml: number | null;
+            /**
+             * @description * `table` - Table
+             *     * `cooking` - Cooking
+             *     * `storage` - Storage
+             *     * `lid` - Lid
+             * @enum {string}
+             */
+            contact: "table" | "cooking" | "storage" | "lid";
+            /** Format: double */
             footprint_x_mm: number | null;
             /** Format: double */
             footprint_y_mm: number | null;
@@ -3274,6 +3420,8 @@ export interface components {
             height_mm: number | null;
             /** Format: uuid */
             id: string;
+            /** Format: double */
+            inside_depth_mm: number | null;
             is_round: boolean;
             name: string;
             noun: string;
@@ -3398,6 +3546,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -3520,6 +3673,11 @@ export interface components {
             kind: "returned" | "disposed";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -3677,6 +3835,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: uuid
              * @description Its record, where there is one without a maker.
              */
@@ -3780,6 +3943,27 @@ export interface components {
             /** Format: double */
             y_mm: number | null;
         };
+        /** @description Something that was found, the best fit first. */
+        HitOut: {
+            /** Format: uuid */
+            id: string;
+            /** @description Its whole name was asked for. */
+            is_exact: boolean;
+            /**
+             * @description * `piece` - piece
+             *     * `order` - order
+             *     * `mould` - mould
+             *     * `place` - place
+             *     * `load` - load
+             *     * `person` - person
+             *     * `found` - found
+             * @enum {string}
+             */
+            kind: "piece" | "order" | "mould" | "place" | "load" | "person" | "found";
+            name: string;
+            /** @description What tells it apart from others of that name. */
+            words: string;
+        };
         /** @description Somebody to pick on a shared phone. */
         HolderOut: {
             first_name: string;
@@ -3833,6 +4017,11 @@ export interface components {
             /** Format: uuid */
             part_id: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -3885,6 +4074,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             roles: ("owner" | "maker" | "helper" | "technician")[];
             /**
              * Format: date-time
@@ -4040,6 +4234,11 @@ export interface components {
             kind: "out_of_use" | "in_use";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -4113,6 +4312,11 @@ export interface components {
             number: string;
             /** Format: uuid */
             parent_place_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             posts?: components["schemas"]["PostInRequest"][];
@@ -4283,6 +4487,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             reading_c?: number | string;
             readings?: components["schemas"]["KilnReadingRowInRequest"][];
             /**
@@ -4468,6 +4677,11 @@ export interface components {
              * @enum {string}
              */
             outcome: "fired" | "not_fired" | "unsure" | "";
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             /** @default  */
@@ -4560,6 +4774,11 @@ export interface components {
             /** @default  */
             note: string;
             number?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             programme_id?: string | null;
             reading_every_min?: number;
@@ -4735,6 +4954,11 @@ export interface components {
             kind: "ready" | "lost";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -4772,6 +4996,11 @@ export interface components {
             note: string;
             /** Format: uuid */
             part_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -4831,6 +5060,11 @@ export interface components {
             kind: "matched" | "parted";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             piece_ids: string[];
             seat_gap_mm?: number | string | null;
             /**
@@ -4967,6 +5201,11 @@ export interface components {
             kind: "chipped" | "out_of_use" | "missing" | "mended" | "found";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -5039,6 +5278,11 @@ export interface components {
              * @description Null: the studio's own. Left out when making one: the writer's.
              */
             owner_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             plaster_mm?: number | string;
@@ -5118,6 +5362,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5170,6 +5419,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id: string;
             /**
@@ -5269,6 +5523,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5352,6 +5611,11 @@ export interface components {
             line_id?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             recipe?: components["schemas"]["SetRoleInRequest"][];
             /**
              * Format: date-time
@@ -5576,6 +5840,11 @@ export interface components {
             kind: "demoulded" | "not_yet" | "stuck" | "joined" | "cracked" | "scrapped" | "replaced";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             replacement_id?: string | null;
             /**
@@ -5628,6 +5897,11 @@ export interface components {
             note: string;
             /** Format: uuid */
             part_id: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             role: string;
             /**
              * Format: date-time
@@ -5702,6 +5976,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5731,6 +6010,11 @@ export interface components {
             mixed_on?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -5771,6 +6055,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5799,6 +6088,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5821,6 +6115,17 @@ export interface components {
             based_on: number;
             /** Format: uuid */
             body_id?: string | null;
+            capacity_ml?: number | string | null;
+            /**
+             * @description table, cooking, storage; a lid is tested with the vessel it closes.
+             *
+             *     * `table` - Table
+             *     * `cooking` - Cooking
+             *     * `storage` - Storage
+             *     * `lid` - Lid
+             * @enum {string}
+             */
+            contact?: "table" | "cooking" | "storage" | "lid";
             /** Format: uuid */
             corrects?: string | null;
             footprint_x_mm?: number | string | null;
@@ -5830,12 +6135,18 @@ export interface components {
             height_mm?: number | string | null;
             /** Format: uuid */
             id?: string;
+            inside_depth_mm?: number | string | null;
             is_round?: boolean;
             name?: string;
             /** @default  */
             note: string;
             noun?: string;
             parts?: components["schemas"]["DesignPartInRequest"][];
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -5867,6 +6178,11 @@ export interface components {
             name?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -5916,6 +6232,11 @@ export interface components {
             /** @default  */
             note: string;
             number?: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             posts?: components["schemas"]["PostInRequest"][];
             remarks?: string;
             sensor_firings_before?: number;
@@ -5951,6 +6272,11 @@ export interface components {
             kiln_id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             programme_id?: string | null;
             reading_every_min?: number;
@@ -6010,6 +6336,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             roles?: ("owner" | "maker" | "helper" | "technician")[];
             /**
              * Format: date-time
@@ -6041,6 +6372,11 @@ export interface components {
              * @description Null: the studio's own. Left out when making one: the writer's.
              */
             owner_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             plaster_mm?: number | string;
@@ -6075,6 +6411,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -6097,6 +6438,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -6121,6 +6467,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -6167,6 +6518,11 @@ export interface components {
             /** Format: uuid */
             parent_id?: string | null;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -6189,6 +6545,11 @@ export interface components {
             level?: number | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: double */
             rotation_deg?: number;
             /**
@@ -6224,6 +6585,11 @@ export interface components {
             name?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             segments?: components["schemas"]["SegmentInRequest"][];
             /**
              * Format: date-time
@@ -6248,6 +6614,16 @@ export interface components {
             corrects?: string | null;
             /** @description ISO 4217, as in GBP. */
             currency?: string;
+            /**
+             * @description Which size of a piece the tariff names.
+             *
+             *     * `wet` - Wet
+             *     * `dry` - Dry
+             *     * `bisque` - Bisque
+             *     * `fired` - Fired
+             * @enum {string}
+             */
+            fee_measured?: "wet" | "dry" | "bisque" | "fired";
             /** @description How long found ware is kept. */
             found_notice_days?: number;
             glaze_fee_minor_per_l?: number | null;
@@ -6261,6 +6637,11 @@ export interface components {
             /** @default  */
             note: string;
             open_kiln_below_c?: number | string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             quiet_from?: string;
             quiet_until?: string;
             refire_headroom_mm?: number | string;
@@ -6292,6 +6673,11 @@ export interface components {
             laid_on?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -6434,6 +6820,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -6542,6 +6933,11 @@ export interface components {
             /** Format: uuid */
             parent_id?: string | null;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -6606,6 +7002,11 @@ export interface components {
             note: string;
             /** @default  */
             override_reason: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             pieces?: components["schemas"]["PieceForLoadInRequest"][];
             /**
              * Format: date-time
@@ -6682,6 +7083,11 @@ export interface components {
             maker_id?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             pieces?: components["schemas"]["PlannedPieceInRequest"][];
             /** Format: uuid */
             place_id?: string | null;
@@ -6839,6 +7245,11 @@ export interface components {
             /** @default  */
             note: string;
             parts?: components["schemas"]["PressedPartInRequest"][];
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             /**
@@ -6968,6 +7379,11 @@ export interface components {
             name: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             segments?: components["schemas"]["SegmentInRequest"][];
             /**
              * Format: date-time
@@ -7036,6 +7452,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: date */
             promised_date: string | null;
             /** @default  */
@@ -7161,6 +7582,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -7230,6 +7656,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             readings?: components["schemas"]["ReadingRowInRequest"][];
             /**
              * Format: date-time
@@ -7293,6 +7724,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             recipe: components["schemas"]["SetRoleInRequest"][];
             /**
              * Format: date-time
@@ -7329,6 +7765,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -7412,6 +7853,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -7462,6 +7908,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -7535,6 +7986,11 @@ export interface components {
             state?: "queued" | "running" | "done" | "refused" | "failed" | "cancelled";
             task: string;
         };
+        SearchOut: {
+            /** @description There is more: ask with more letters. */
+            is_cut: boolean;
+            results: components["schemas"]["HitOut"][];
+        };
         /** @description One leg; without a rate the kiln goes as fast as it can. */
         SegmentInRequest: {
             /** @default 0 */
@@ -7600,6 +8056,11 @@ export interface components {
             maker_id?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             pieces?: components["schemas"]["SetPieceInRequest"][];
             /** Format: uuid */
             place_id?: string | null;
@@ -7635,6 +8096,14 @@ export interface components {
             bisque_fee_minor_per_l?: number | null;
             bisque_may_touch?: boolean;
             currency?: string;
+            /**
+             * @description * `wet` - Wet
+             *     * `dry` - Dry
+             *     * `bisque` - Bisque
+             *     * `fired` - Fired
+             * @enum {string}
+             */
+            fee_measured?: "wet" | "dry" | "bisque" | "fired";
             /** Format: int64 */
             found_notice_days?: number;
             /** Format: int64 */
@@ -7761,6 +8230,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -7820,6 +8294,11 @@ export interface components {
             /** Format: uuid */
             corrects?: string | null;
             /**
+             * Format: uuid
+             * @description What it was dipped in, where it came to be glazed.
+             */
+            glaze_batch_id?: string | null;
+            /**
              * @description * `first` - First
              *     * `second` - Second
              * @default
@@ -7840,6 +8319,11 @@ export interface components {
             note: string;
             /** Format: uuid */
             part_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             /** @default  */
@@ -8088,6 +8572,11 @@ export interface components {
             note: string;
             /** @default  */
             occasion_name: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             piece_id?: string | null;
             /** Format: date */
@@ -8200,6 +8689,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -8232,6 +8726,11 @@ export interface components {
             name: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -8303,6 +8802,11 @@ export interface components {
             note: string;
             /** Format: uuid */
             part_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -13501,6 +14005,39 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["RunOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    search: {
+        parameters: {
+            query: {
+                /** @description A few letters of a mark, a name, a number; accents and case do not matter. */
+                q: string;
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SearchOut"];
                 };
             };
             /** @description What went wrong. */
