@@ -1,4 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
+// document a32c0e63d348ab49d70667276f22e6b9c6a4c63a5f838f426e4fed86d65f04ee
+// types 1bdfea43465905b17fb2921cd9f1be9cd4ef8f4bab371c59ca7d7426b88a2a69
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -232,10 +234,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         get: operations["clay_bodies_list"];
         put?: never;
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         post: operations["studios_clay_bodies_create"];
         delete?: never;
         options?: never;
@@ -250,14 +252,14 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         get: operations["studios_clay_bodies_retrieve"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         patch: operations["studios_clay_bodies_partial_update"];
         trace?: never;
     };
@@ -286,10 +288,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         get: operations["colour_batches_list"];
         put?: never;
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         post: operations["studios_colour_batches_create"];
         delete?: never;
         options?: never;
@@ -304,14 +306,14 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         get: operations["studios_colour_batches_retrieve"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         patch: operations["studios_colour_batches_partial_update"];
         trace?: never;
     };
@@ -1319,6 +1321,75 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/photos/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List photos, newest first. */
+        get: operations["photos_list"];
+        put?: never;
+        /** @description Keep a photo without what the camera wrote into it; 413 when it is too large. */
+        post: operations["studios_photos_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/photos/{photo_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell of one photo. */
+        get: operations["photos_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/photos/{photo_id}/image/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Give the picture, at most 2048 pixels at its longest side. */
+        get: operations["photos_image"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/photos/{photo_id}/thumbnail/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Give the picture, at most 256 pixels at its longest side. */
+        get: operations["photos_thumbnail"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/pieces/": {
         parameters: {
             query?: never;
@@ -1767,10 +1838,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         get: operations["slab_blocks_list"];
         put?: never;
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         post: operations["studios_slab_blocks_create"];
         delete?: never;
         options?: never;
@@ -1785,14 +1856,14 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         get: operations["studios_slab_blocks_retrieve"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         patch: operations["studios_slab_blocks_partial_update"];
         trace?: never;
     };
@@ -6692,6 +6763,67 @@ export interface components {
             id: string;
             initials: string;
         };
+        /** @description What every answer to an act says. */
+        PhotoActOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            photo: components["schemas"]["PhotoOut"];
+        };
+        /** @description A photo as it was taken. What it shows is said by the acts that name it. */
+        PhotoInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: binary
+             * @description JPEG, PNG or WebP; at most 12 MB and 50 million pixels.
+             */
+            photo: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description A photo; its pictures are at `image/` and `thumbnail/` below its address. */
+        PhotoOut: {
+            bytes: number;
+            /**
+             * Format: date-time
+             * @description When it was taken, as its act says.
+             */
+            happened_at: string;
+            /** @description Of the picture as kept. [px] */
+            height: number;
+            /** Format: uuid */
+            id: string;
+            sha256: string;
+            taken_by: string;
+            /** @description Of the picture as kept. [px] */
+            width: number;
+        };
+        /** @description Some PhotoOut rows, and where the next ones are. */
+        PhotoOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PhotoOut"][];
+        };
         /** @description The answer to an act about one piece: the piece as it is now, and what to mind. */
         PieceActOut: {
             cautions: components["schemas"]["WordOut"][];
@@ -8382,6 +8514,8 @@ export interface components {
         StageEventRowOut: {
             cause: string;
             cause_is_guess: boolean;
+            /** Format: uuid */
+            glaze_batch_id: string | null;
             grade: string;
             /** Format: date-time */
             happened_at: string;
@@ -12711,6 +12845,166 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PartActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    photos_list: {
+        parameters: {
+            query?: {
+                /** @description Only what shows this thing. */
+                subject?: string;
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PhotoOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_photos_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "multipart/form-data": components["schemas"]["PhotoInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PhotoActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    photos_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                photo_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PhotoOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    photos_image: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                photo_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": string;
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    photos_thumbnail: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                photo_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": string;
                 };
             };
             /** @description What went wrong. */
