@@ -4,6 +4,7 @@ from .kilns import Kiln, KilnEvent, Post, Shelf
 from .loads import Load, Placement
 from .programmes import FiringKind, Programme, Segment
 from .service import KilnService
+from .shares import Share, ShareOpened
 
 __all__ = [
     "FiringKind",
@@ -21,6 +22,8 @@ __all__ = [
     "Post",
     "Programme",
     "Segment",
+    "Share",
+    "ShareOpened",
     "Shelf",
     "WitnessCone",
 ]

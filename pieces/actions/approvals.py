@@ -1,7 +1,7 @@
 """Approvals: the client is asked by a day, and one answer stands."""
 
 from datetime import date
-from typing import Final
+from typing import Any, Final
 from uuid import UUID
 
 from django.db import transaction
@@ -10,6 +10,7 @@ from pieces.domain import approval_words as words
 from pieces.models import Approval, ApprovalAnswer, Commission
 from pieces.queries import approvals as queries
 from studio.actions import reminders
+from studio.actions.journal import CorrectsAnother
 from studio.actions.reminders import About
 from studio.domain.refusals import Conflict, Unworkable
 from studio.models import Act
@@ -55,7 +56,10 @@ def ask(
     if about == Approval.About.OTHER and not question.strip():
         raise QuestionMissing("Write the question.", pointer="#/question")
     if act.corrects is not None:
-        earlier = queries.now(Approval.objects.filter(entry=act.corrects))
+        asked: Any = Approval.objects.filter(entry=act.corrects, commission=commission)
+        earlier = queries.now(asked)
+        if not earlier:
+            raise CorrectsAnother("That was not asked about this order.")
         _check_unanswered(earlier)
         for one in earlier:
             reminders.withdraw(studio=act.studio, object_id=one.approval.pk)
@@ -88,12 +92,15 @@ def answer(
     Raises `ApprovalAnswered` and `ApprovalReplaced`.
     """
     order_rows.locked(approval.commission)
-    found = queries.now(Approval.objects.filter(pk=approval.pk).standing())  # type: ignore[attr-defined]
+    rows: Any = Approval.objects.filter(pk=approval.pk).standing()
+    found = queries.now(rows)
     if not found:
         raise ApprovalReplaced("Answer the newer one.")
     standing = found[0].answer
-    if standing is None or standing.entry_id != act.corrects:
+    if act.corrects is None or (standing is not None and standing.entry_id != act.corrects):
         _check_unanswered(found)
+    elif standing is None:
+        raise CorrectsAnother("That is no answer to this.")
     facts = {"approval": approval.pk, "about": approval.about, "answer": answer, "through": through}
     entry = order_rows.write(
         act, ANSWERED, approval.commission, {**facts, "share": share_id} if share_id else facts

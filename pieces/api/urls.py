@@ -4,6 +4,7 @@ from django.urls import URLPattern, path
 
 from . import (
     acts,
+    approvals,
     bench,
     commission_acts,
     commission_lives,
@@ -50,6 +51,8 @@ urlpatterns: list[URLPattern] = [
     path(f"{COMMISSION}promises/", commission_acts.PromiseList.as_view()),
     path(f"{COMMISSION}closings/", commission_acts.ClosingList.as_view()),
     path(f"{COMMISSION}deliveries/", commission_acts.DeliveryList.as_view()),
+    path(f"{COMMISSION}approvals/", approvals.ApprovalList.as_view()),
+    path(f"{STUDIO}approvals/<uuid:approval_id>/answers/", approvals.ApprovalAnswerList.as_view()),
     path(f"{COMMISSION}reports/", commission_acts.TestReportList.as_view()),
     path(LINE, commission_acts.OrderLineOne.as_view()),
     path(f"{LINE}recipe/", commission_acts.RecipeOne.as_view()),

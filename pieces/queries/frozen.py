@@ -45,10 +45,11 @@ def later(frozen: FrozenHistory) -> list[dict[str, Any]]:
 
 def frozen_of(commission: Commission) -> FrozenHistory | None:
     """Return the copy kept last."""
-    rows = FrozenHistory.objects.filter(commission=commission).select_related(
+    rows: Any = FrozenHistory.objects.filter(commission=commission).select_related(
         "commission__studio", "commission__maker"
     )
-    return rows.order_by("-upto_seq", "-id").first()
+    found: FrozenHistory | None = rows.order_by("-upto_seq", "-id").first()
+    return found
 
 
 def shown_acts(told: Iterable[OrderTold]) -> list[dict[str, Any]]:
