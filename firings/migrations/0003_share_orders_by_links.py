@@ -7,8 +7,8 @@ class Migration(migrations.Migration):
 
     dependencies = [
         ('firings', '0002_keep_service_fees_and_answers'),
-        ('pieces', '0011_ask_clients_and_keep_histories'),
-        ('studio', '0003_keep_found_ware_for_some_days'),
+        ('pieces', '0011_ask_clients'),
+        ('studio', '0004_keep_glaze_batches_and_frozen_copies'),
     ]
 
     operations = [
@@ -25,7 +25,7 @@ class Migration(migrations.Migration):
                 ('expires_at', models.DateTimeField()),
                 ('revoked_at', models.DateTimeField(null=True)),
                 ('commission', models.ForeignKey(on_delete=django.db.models.deletion.PROTECT, related_name='shares', to='pieces.commission')),
-                ('frozen', models.ForeignKey(null=True, on_delete=django.db.models.deletion.PROTECT, related_name='shares', to='pieces.frozenhistory')),
+                ('frozen', models.ForeignKey(null=True, on_delete=django.db.models.deletion.PROTECT, related_name='+', to='studio.frozencopy')),
                 ('made_by', models.ForeignKey(on_delete=django.db.models.deletion.PROTECT, related_name='+', to='studio.member')),
                 ('studio', models.ForeignKey(on_delete=django.db.models.deletion.PROTECT, related_name='+', to='studio.studio')),
             ],

@@ -2,8 +2,8 @@
 
 from django.db import models
 
-from pieces.models import Commission, FrozenHistory
-from studio.models import Member, StudioOwned
+from pieces.models import Commission
+from studio.models import FrozenCopy, Member, StudioOwned
 
 
 class Share(StudioOwned):
@@ -27,9 +27,7 @@ class Share(StudioOwned):
     shows = models.JSONField(default=list)
     photo_ids = models.JSONField(default=list)
     people = models.CharField(max_length=10, choices=People, default=People.INITIALS)
-    frozen = models.ForeignKey(
-        FrozenHistory, null=True, on_delete=models.PROTECT, related_name="shares"
-    )
+    frozen = models.ForeignKey(FrozenCopy, null=True, on_delete=models.PROTECT, related_name="+")
     token_hash = models.CharField(max_length=64, unique=True)
     made_by = models.ForeignKey(Member, on_delete=models.PROTECT, related_name="+")
     made_at = models.DateTimeField()

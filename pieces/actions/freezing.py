@@ -1,11 +1,14 @@
 """Keeping the history of an order as it stands, to the letter."""
 
+from dataclasses import replace
+
 from django.db import transaction
 
-from pieces.models import Commission, FrozenHistory
-from pieces.queries import frozen
-from studio.models import Act, JournalEntry
-from studio.queries.chain import sha256
+from pieces.models import Commission
+from pieces.queries import frozen as queries
+from studio.actions import frozen
+from studio.models import Act, FrozenCopy
+from studio.queries.frozen import digest_of
 
 from . import order_rows
 
@@ -13,30 +16,23 @@ FROZE = "froze_history"
 
 
 @transaction.atomic
-def freeze(*, act: Act, commission: Commission) -> FrozenHistory:
-    """Keep a copy of the history, by an act of its own."""
+def freeze(*, act: Act, commission: Commission) -> FrozenCopy:
+    """Keep a copy of the history: what is told later is shown beside it, never put into it."""
     order_rows.locked(commission)
-    text, upto = frozen.document(commission, at=act.happened_at)
-    entry = order_rows.write(act, FROZE, commission, {"sha256": sha256(text), "upto_seq": upto})
-    return _kept(act, commission, entry, text, upto)
-
-
-def freeze_with(act: Act, commission: Commission, entry: JournalEntry) -> FrozenHistory:
-    """Keep a copy inside the act that hands the order over; that act is in it."""
-    text, upto = frozen.document(commission, at=act.happened_at)
-    return _kept(act, commission, entry, text, upto)
-
-
-def _kept(
-    act: Act, commission: Commission, entry: JournalEntry, text: str, upto: int
-) -> FrozenHistory:
-    return FrozenHistory.objects.create(
-        id=act.row_id(commission.pk),
-        studio=act.studio,
+    body = queries.document(commission, at=act.happened_at).encode()
+    entry = order_rows.write(act, FROZE, commission, {"sha256": digest_of(body)})
+    return frozen.freeze(
+        act=act,
         entry=entry,
-        happened_at=act.happened_at,
-        commission=commission,
-        text=text,
-        sha256=sha256(text),
-        upto_seq=upto,
+        kind=queries.KIND,
+        subject=("commission", commission.pk),
+        title=f"History of {commission.number}",
+        body=body,
+        media_type="application/json",
     )
+
+
+def freeze_after(act: Act, commission: Commission) -> FrozenCopy:
+    """Keep a copy behind an act that ends the order, as an act of its own."""
+    own = replace(act, id=act.row_id(commission.pk), corrects=None, note="", as_typed={})
+    return freeze(act=own, commission=commission)

@@ -60,7 +60,7 @@ def hand_over(
     is_done = all(line.counts.delivered >= line.line.wanted_sets for line in lines)
     if closes if closes is not None else is_done:
         order_rows.closed(commission, at=act.happened_at)
-        freezing.freeze_with(act, commission, entry)
+        freezing.freeze_after(act, commission)
     return commission, list(own.filter(pk__in=[piece.pk for piece in going]))
 
 

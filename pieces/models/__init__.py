@@ -1,4 +1,4 @@
-from .approvals import Approval, ApprovalAnswer, FrozenHistory
+from .approvals import Approval, ApprovalAnswer
 from .clashes import Clash, ClashAnswer
 from .commissions import Assignment, Commission, Match, SetRecipe, TestReport
 from .drying import Forecast
@@ -18,7 +18,6 @@ __all__ = [
     "Cover",
     "Forecast",
     "FoundPiece",
-    "FrozenHistory",
     "Match",
     "Move",
     "Part",

@@ -1,4 +1,4 @@
-"""What the client is asked before the work goes on, what they said, and histories as kept."""
+"""What the client is asked before the work goes on, and what they said."""
 
 from django.db import models
 
@@ -48,16 +48,3 @@ class ApprovalAnswer(OrderFact):
     answer = models.CharField(max_length=6, choices=Answer)
     through = models.CharField(max_length=4, choices=Through)
     share_id = models.UUIDField(null=True)
-
-
-class FrozenHistory(OrderFact):
-    """The history of an order as it stood when it was handed over, or when somebody asked for it.
-
-    `text` is what `sha256` was taken of, to the letter; what was told after `upto_seq` is shown
-    beside it, never put into it. It names no client, no price and no note.
-    """
-
-    commission = models.ForeignKey(Commission, on_delete=models.PROTECT, related_name="frozen")
-    text = models.TextField()
-    sha256 = models.CharField(max_length=64)
-    upto_seq = models.PositiveBigIntegerField()

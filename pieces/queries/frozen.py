@@ -6,27 +6,28 @@ It holds acts, marks, initials and reports: no client, no note, no price, no pla
 import json
 from collections.abc import Iterable
 from datetime import datetime
-from typing import Any
+from typing import Any, Final
 
 from pieces.domain.stages import WORDS
-from pieces.models import Commission, FrozenHistory
-from studio.queries import journal
+from pieces.models import Commission
+from studio.models import FrozenCopy
+from studio.queries.frozen import copies_of
 
 from . import commission_history as history
 from .commission_history import OrderTold
 from .commissions import pieces_of, reports_of
 
+KIND: Final = "order_history"
 
-def document(commission: Commission, *, at: datetime) -> tuple[str, int]:
-    """Return the history as JSON text with its keys in order, and the journal number it goes to."""
-    upto = journal.highest_seq(commission.studio)
+
+def document(commission: Commission, *, at: datetime) -> str:
+    """Return the history as it stands as JSON text, its keys in order."""
     told = history.told(commission, list(history.acts_of(commission)))
     body = {
         "order": commission.number,
         "what": commission.what,
         "use": commission.use,
         "kept_at": _instant(at),
-        "journal_seq": upto,
         "pieces": [
             {"mark": piece.shown_mark, "is": piece.design.noun, "stage": WORDS[piece.state]}
             for piece in pieces_of([commission])
@@ -34,22 +35,18 @@ def document(commission: Commission, *, at: datetime) -> tuple[str, int]:
         "reports": [_report(row) for row in reports_of(commission)],
         "acts": shown_acts(told),
     }
-    return json.dumps(body, ensure_ascii=False, indent=1, sort_keys=True), upto
+    return json.dumps(body, ensure_ascii=False, indent=1, sort_keys=True)
 
 
-def later(frozen: FrozenHistory) -> list[dict[str, Any]]:
+def later(commission: Commission, copy: FrozenCopy) -> list[dict[str, Any]]:
     """Return what was told after the copy was kept, newest first."""
-    acts = history.acts_of(frozen.commission).filter(seq__gt=frozen.upto_seq)
-    return shown_acts(history.told(frozen.commission, list(acts)))
+    acts = history.acts_of(commission).filter(seq__gt=copy.known_seq)
+    return shown_acts(history.told(commission, list(acts)))
 
 
-def frozen_of(commission: Commission) -> FrozenHistory | None:
-    """Return the copy kept last."""
-    rows: Any = FrozenHistory.objects.filter(commission=commission).select_related(
-        "commission__studio", "commission__maker"
-    )
-    found: FrozenHistory | None = rows.order_by("-upto_seq", "-id").first()
-    return found
+def latest_copy(commission: Commission) -> FrozenCopy | None:
+    """Return the copy kept last, without its bytes."""
+    return copies_of(commission.studio, commission.pk, kind=KIND).first()
 
 
 def shown_acts(told: Iterable[OrderTold]) -> list[dict[str, Any]]:

@@ -46,21 +46,5 @@ class Migration(migrations.Migration):
                 'abstract': False,
             },
         ),
-        migrations.CreateModel(
-            name='FrozenHistory',
-            fields=[
-                ('id', models.UUIDField(default=studio.domain.ids.uuid7, primary_key=True, serialize=False)),
-                ('happened_at', models.DateTimeField()),
-                ('text', models.TextField()),
-                ('sha256', models.CharField(max_length=64)),
-                ('upto_seq', models.PositiveBigIntegerField()),
-                ('commission', models.ForeignKey(on_delete=django.db.models.deletion.PROTECT, related_name='frozen', to='pieces.commission')),
-                ('entry', models.ForeignKey(on_delete=django.db.models.deletion.PROTECT, related_name='+', to='studio.journalentry')),
-                ('studio', models.ForeignKey(on_delete=django.db.models.deletion.PROTECT, related_name='+', to='studio.studio')),
-            ],
-            options={
-                'abstract': False,
-            },
-        ),
-        install_append_only("pieces_approval", "pieces_approvalanswer", "pieces_frozenhistory"),
+        install_append_only("pieces_approval", "pieces_approvalanswer"),
     ]
