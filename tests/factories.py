@@ -22,6 +22,7 @@ from studio.models import (
     ClayBody,
     ColourBatch,
     Device,
+    GlazeBatch,
     JournalEntry,
     Member,
     Place,
@@ -133,6 +134,12 @@ def colour_batch(studio: Studio, label: str | None = None, **fields: Any) -> Col
     body = fields.pop("body") or clay_body(studio)
     label = label or f"CB-{next(_numbers)}"
     return ColourBatch.objects.create(studio=studio, label=label, body=body, **fields)
+
+
+def glaze_batch(studio: Studio, label: str = "GB-01", **fields: Any) -> GlazeBatch:
+    return GlazeBatch.objects.create(
+        studio=studio, label=label, name=fields.pop("name", "clear"), **fields
+    )
 
 
 def slab_block(studio: Studio, label: str | None = None, **fields: Any) -> SlabBlock:

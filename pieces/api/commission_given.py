@@ -1,7 +1,6 @@
 """What the acts about orders are told: shapes only, no rules."""
 
 from datetime import date
-from math import isfinite
 from typing import Any
 
 from rest_framework import serializers
@@ -10,7 +9,7 @@ from moulds.models import Design
 from pieces.models import CommissionLine, Match, Piece, TestReport, Use
 from pieces.queries.commission_history import FILTERS
 from studio.api.envelopes import ActIn, ChangeIn
-from studio.api.fields import QuantityField
+from studio.api.fields import FiniteField, QuantityField
 from studio.api.related import RowField
 from studio.domain.refusals import Refusal
 from studio.domain.text import clean_name
@@ -47,16 +46,6 @@ class DayField(serializers.DateField):
                 f"A year from {FIRST_YEAR} to {LAST_YEAR}, not {day.year}.", code="odd-year"
             )
         return day
-
-
-class FiniteField(serializers.FloatField):
-    """A number that is one: neither NaN nor without end."""
-
-    def to_internal_value(self, data: Any) -> float:
-        value = super().to_internal_value(data)
-        if not isfinite(value):
-            self.fail("invalid")
-        return value
 
 
 def _reason() -> serializers.CharField:

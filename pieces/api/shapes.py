@@ -169,6 +169,7 @@ class StageEventRowOut(Shape):
     part_id = serializers.UUIDField(allow_null=True)
     reclaim = serializers.CharField()
     is_interrupted = serializers.BooleanField()
+    glaze_batch_id = serializers.UUIDField(allow_null=True)
 
 
 class CoverRowOut(Shape):

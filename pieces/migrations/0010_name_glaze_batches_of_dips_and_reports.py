@@ -10,7 +10,7 @@ class Migration(migrations.Migration):
 
     dependencies = [
         ('pieces', '0009_fold_marks_there_are'),
-        ('studio', '0005_name_the_size_that_fees_go_by'),
+        ('studio', '0004_keep_glaze_batches_and_frozen_copies'),
     ]
 
     operations = [

@@ -34,7 +34,7 @@ class PieceFact(Fact):
 
 
 class StageEvent(PieceFact):
-    """A piece came to a stage: one row for each visit; glazed, from which batch if somebody said."""
+    """A piece came to a stage: one row for each visit; if glazed, from which batch, where known."""
 
     class Grade(models.TextChoices):
         FIRST = "first"

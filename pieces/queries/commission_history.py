@@ -68,7 +68,7 @@ def acts_of(commission: Commission, wanted: Filter = "all") -> "QuerySet[Journal
 
 
 def told(commission: Commission, entries: Sequence[JournalEntry]) -> list[OrderTold]:
-    """Return the acts in words. Eight queries, however many."""
+    """Return the acts in words. Nine queries, however many."""
     name = Names(entries)
     back = corrections(entries)
     about = _About(commission, entries)

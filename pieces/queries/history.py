@@ -11,7 +11,7 @@ from moulds.models import MouldSet
 from pieces.domain.history_words import tell
 from pieces.domain.story import Story
 from pieces.models import Part, Piece
-from studio.models import JournalEntry, Place
+from studio.models import GlazeBatch, JournalEntry, Place
 from studio.queries.journal import is_late, story_of
 
 from .story import stories
@@ -38,7 +38,7 @@ def acts_of(piece: Piece) -> "QuerySet[JournalEntry]":
 def told(
     piece: Piece, entries: Sequence[JournalEntry], *, story: Story | None = None
 ) -> list[Told]:
-    """Return the acts in words. Five queries, nine more where the story is not given."""
+    """Return the acts in words. Six queries, nine more where the story is not given."""
     name = Names(entries)
     story = story or stories([piece])[piece.pk]
     beside, held = {said.act for said in story.also_said}, set(story.held)
@@ -64,7 +64,7 @@ def corrections(entries: Iterable[JournalEntry]) -> dict[UUID, JournalEntry]:
 
 
 class Names:
-    """The names of what entries tell of by id: places, parts, mould sets. Three queries."""
+    """The names of what entries tell of by id: places, parts, mould sets, glaze. Four queries."""
 
     def __init__(self, entries: Iterable[JournalEntry]) -> None:
         ids = {found for entry in entries for found in _ids(entry.facts)}
@@ -74,6 +74,7 @@ class Names:
                 Place.objects.filter(pk__in=ids).values_list("pk", "name"),
                 Part.objects.filter(pk__in=ids).values_list("pk", "role"),
                 MouldSet.objects.filter(pk__in=ids).values_list("pk", "label"),
+                GlazeBatch.objects.filter(pk__in=ids).values_list("pk", "label"),
             )
             for pk, text in rows
         }

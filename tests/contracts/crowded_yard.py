@@ -32,6 +32,7 @@ ALIKE = {
     "ids": "piece_id",
     "except_ids": "piece_id",
     "maker_id": "member_id",
+    "mixed_by_id": "member_id",
     "mould_part_ids": "mould_part_id",
     "owner_id": "member_id",
     "parent_id": "place_id",
@@ -45,6 +46,7 @@ ABOUT = {
     "mould-parts": "mould_part_id",
     "test-bars": "bar_id",
     "colour-batches": "batch_id",
+    "glaze-batches": "glaze_batch_id",
     "slab-blocks": "slab_block_id",
     "clay-bodies": "body_id",
 }
@@ -110,6 +112,7 @@ def crowd(studio: Studio, owner: Member) -> dict[str, list[str]]:
         "body_id": [body.pk],
         "bar_id": [bar.pk],
         "batch_id": [factories.colour_batch(studio).pk],
+        "glaze_batch_id": [factories.glaze_batch(studio).pk],
         "slab_block_id": [factories.slab_block(studio).pk],
         "act_id": [pressed.id, read.id],
     }
