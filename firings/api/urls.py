@@ -2,7 +2,7 @@
 
 from django.urls import URLPattern, URLResolver, path
 
-from . import kilns, loads, outlook, placements, queue, readings, retractions, search
+from . import fees, kilns, loads, outlook, placements, queue, readings, retractions, search
 
 STUDIO = "studios/<slug:slug>/"
 LOAD = f"{STUDIO}loads/<uuid:load_id>/"
@@ -23,6 +23,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{LOAD}cones/", readings.ConeList.as_view()),
     path(f"{LOAD}fit/", queue.LoadFit.as_view()),
     path(f"{LOAD}could-go/", queue.CouldGoList.as_view()),
+    path(f"{LOAD}fees/", fees.LoadFeeList.as_view()),
     path(f"{LOAD}cooling/", queue.LoadCooling.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/", placements.PlacementOne.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/removals/", placements.RemovalList.as_view()),

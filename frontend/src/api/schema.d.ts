@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document a32c0e63d348ab49d70667276f22e6b9c6a4c63a5f838f426e4fed86d65f04ee
-// types 1bdfea43465905b17fb2921cd9f1be9cd4ef8f4bab371c59ca7d7426b88a2a69
+// document 7bd09aa7901512b0457114b8a71cd55a4762e28ded9eb5c656800e6e7ab3702b
+// types bc7484de3edff4ca3410a34ace6c26547117c2274a5b98fcb5f09eafd81116a6
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -67,6 +67,23 @@ export interface paths {
         post: operations["session_begin"];
         /** @description Sign out. */
         delete: operations["session_end"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/approvals/{approval_id}/answers/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Write down what the client said; the first answer stands until its teller corrects it. */
+        post: operations["studios_approvals_answers_create"];
+        delete?: never;
         options?: never;
         head?: never;
         patch?: never;
@@ -351,6 +368,24 @@ export interface paths {
         head?: never;
         /** @description Change an order; with `If-Match`, only where nobody else did meanwhile. */
         patch: operations["studios_commissions_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/approvals/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what the client of an order was asked, the nearest day first. */
+        get: operations["approvals_list"];
+        put?: never;
+        /** @description Ask the client for a yes or a no by a day; it stands on the page they are shown. */
+        post: operations["studios_commissions_approvals_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/api/v1/studios/{slug}/commissions/{commission_id}/closings/": {
@@ -649,6 +684,42 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/glaze-batches/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The list of one kind of material; subclasses say which. */
+        get: operations["glaze_batches_list"];
+        put?: never;
+        /** @description The list of one kind of material; subclasses say which. */
+        post: operations["studios_glaze_batches_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/glaze-batches/{row_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description One material; subclasses say of which kind. */
+        get: operations["studios_glaze_batches_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description One material; subclasses say of which kind. */
+        patch: operations["studios_glaze_batches_partial_update"];
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/invitations/": {
         parameters: {
             query?: never;
@@ -923,6 +994,24 @@ export interface paths {
         put?: never;
         /** @description Say what happened to a load; its ware goes in, comes out or goes back with it. */
         post: operations["studios_loads_events_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/fees/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show each maker's litres and fee: by the tariff, or a cost shared to the penny. */
+        get: operations["loads_fees"];
+        put?: never;
+        /** @description Record what each maker pays; what was recorded before stays in the book. */
+        post: operations["studios_loads_fees_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1942,6 +2031,172 @@ export interface components {
         AirStepsOut: {
             every_s: number;
             results: components["schemas"]["AirStepOut"][];
+        };
+        /** @description What every answer to an act says. */
+        ApprovalActOut: {
+            approval: components["schemas"]["ApprovalOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+        };
+        /** @description What the client said to somebody here; `let_go` where it need not be asked any more. */
+        ApprovalAnswerInRequest: {
+            /**
+             * @description * `yes` - Yes
+             *     * `no` - No
+             *     * `let_go` - Let Go
+             * @enum {string}
+             */
+            answer: "yes" | "no" | "let_go";
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        ApprovalAnswerOut: {
+            /**
+             * @description * `yes` - Yes
+             *     * `no` - No
+             *     * `let_go` - Let Go
+             * @enum {string}
+             */
+            answer: "yes" | "no" | "let_go";
+            client_words: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /** @description Who wrote it down; null by a link. */
+            member: components["schemas"]["PersonNamedOut"] | null;
+            /**
+             * @description * `link` - Link
+             *     * `told` - Told
+             * @enum {string}
+             */
+            through: "link" | "told";
+            words: string;
+        };
+        /** @description What the client is asked, by when; `corrects` names the asking that it takes the place of. */
+        ApprovalInRequest: {
+            /**
+             * @description * `colour` - Colour
+             *     * `pattern` - Pattern
+             *     * `shape` - Shape
+             *     * `size` - Size
+             *     * `glaze` - Glaze
+             *     * `other` - Other
+             * @enum {string}
+             */
+            about: "colour" | "pattern" | "shape" | "size" | "glaze" | "other";
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date */
+            due_date: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /** @default  */
+            question: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `shaping` - Shaping
+             *     * `bisque` - Bisque
+             *     * `glazing` - Glazing
+             *     * `delivery` - Delivery
+             * @enum {string}
+             */
+            waits: "shaping" | "bisque" | "glazing" | "delivery";
+        };
+        ApprovalListOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            results: components["schemas"]["ApprovalOut"][];
+        };
+        ApprovalOut: {
+            /**
+             * @description * `colour` - Colour
+             *     * `pattern` - Pattern
+             *     * `shape` - Shape
+             *     * `size` - Size
+             *     * `glaze` - Glaze
+             *     * `other` - Other
+             * @enum {string}
+             */
+            about: "colour" | "pattern" | "shape" | "size" | "glaze" | "other";
+            answer: components["schemas"]["ApprovalAnswerOut"] | null;
+            /** Format: date-time */
+            asked_at: string;
+            asked_by: components["schemas"]["PersonNamedOut"];
+            /** @description Until when the clay waits; empty once answered. */
+            clay_words: string;
+            /** Format: date */
+            due_date: string;
+            /** Format: uuid */
+            id: string;
+            /** @description To send to the client by oneself; empty once done. */
+            message: string;
+            question: string;
+            title: string;
+            /**
+             * @description * `shaping` - Shaping
+             *     * `bisque` - Bisque
+             *     * `glazing` - Glazing
+             *     * `delivery` - Delivery
+             * @enum {string}
+             */
+            waits: "shaping" | "bisque" | "glazing" | "delivery";
+            waits_words: string;
         };
         /** @description Something the act suggests but does not do. */
         AskedOut: {
@@ -3771,6 +4026,146 @@ export interface components {
             member: string;
             words?: string;
         };
+        FeeBoxOut: {
+            /** Format: double */
+            height_mm: number;
+            /** Format: double */
+            x_mm: number;
+            /** Format: double */
+            y_mm: number;
+        };
+        FeeLineOut: {
+            box: components["schemas"]["FeeBoxOut"] | null;
+            count: number;
+            /** @description What did not fire is not charged. */
+            is_charged: boolean;
+            /** Format: double */
+            litres: number;
+            mark: string;
+            minor: number | null;
+            /** Format: uuid */
+            placement_id: string;
+            /** @description The how manieth firing: second glaze firing. */
+            which: string;
+        };
+        FeeRecordedShareOut: {
+            /**
+             * Format: double
+             * @description As reckoned when it was recorded.
+             */
+            litres: number;
+            mine: boolean;
+            minor: number | null;
+            person: components["schemas"]["PersonNamedOut"] | null;
+            /**
+             * Format: double
+             * @description As somebody said instead.
+             */
+            said_l: number | null;
+            why: string;
+        };
+        /** @description What every answer to an act says. */
+        FeesActOut: {
+            fees: components["schemas"]["FeesOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+        };
+        FeeShareOut: {
+            lines: components["schemas"]["FeeLineOut"][];
+            /** Format: double */
+            litres: number;
+            mine: boolean;
+            minor: number | null;
+            person: components["schemas"]["PersonNamedOut"] | null;
+        };
+        /** @description What a load cost, to be shared by volume; without it everybody pays by the tariff. */
+        FeesInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            cost_minor?: number | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            litres?: components["schemas"]["LitresSaidInRequest"][];
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** @default  */
+            words: string;
+        };
+        /** @description What a load costs each maker. Who may see only their own prices sees only their own share. */
+        FeesOut: {
+            /** Format: date-time */
+            at: string;
+            cost_minor: number | null;
+            currency: string;
+            journal_seq: number;
+            load: components["schemas"]["LoadNamedOut"];
+            may_record: boolean;
+            /**
+             * @description * `wet` - Wet
+             *     * `dry` - Dry
+             *     * `bisque` - Bisque
+             *     * `fired` - Fired
+             * @enum {string}
+             */
+            measured: "wet" | "dry" | "bisque" | "fired";
+            per_litre_minor: number | null;
+            recorded: components["schemas"]["FeesRecordedOut"] | null;
+            shares: components["schemas"]["FeeShareOut"][];
+            /**
+             * @description Due once it is unloaded.
+             *
+             *     * `estimate` - estimate
+             *     * `due` - due
+             *     * `nothing` - nothing
+             * @enum {string}
+             */
+            stage: "estimate" | "due" | "nothing";
+            /** @description Null where there is no tariff, and to who sees only their own. */
+            total_minor: number | null;
+            words: string;
+        };
+        /** @description What was recorded last; it stands until it is recorded anew. */
+        FeesRecordedOut: {
+            /**
+             * @description * `tariff` - tariff
+             *     * `cost` - cost
+             * @enum {string}
+             */
+            basis: "tariff" | "cost";
+            cost_minor: number | null;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            member: components["schemas"]["PersonNamedOut"];
+            shares: components["schemas"]["FeeRecordedShareOut"][];
+            words: string;
+        };
         FiringCountsOut: {
             bisque: number;
             glaze: number;
@@ -4014,6 +4409,72 @@ export interface components {
             /** Format: double */
             y_mm: number | null;
         };
+        /** @description What every act says of itself; each act adds its own fields. */
+        GlazeBatchInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            caution?: string;
+            cone?: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: double
+             * @description Of the slop as it was dipped.
+             */
+            density_g_per_l?: number | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            label: string;
+            /** Format: uuid */
+            mixed_by_id?: string | null;
+            /** Format: date */
+            mixed_on?: string | null;
+            name: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        GlazeBatchOut: {
+            caution?: string;
+            readonly cautions: string[];
+            cone?: string;
+            /** Format: double */
+            density_g_per_l?: number | null;
+            /** Format: uuid */
+            id?: string;
+            label: string;
+            readonly mixed_by: string | null;
+            /** Format: date */
+            mixed_on?: string | null;
+            name: string;
+        };
+        /** @description Some GlazeBatchOut rows, and where the next ones are. */
+        GlazeBatchOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["GlazeBatchOut"][];
+        };
         /** @description Something that was found, the best fit first. */
         HitOut: {
             /** Format: uuid */
@@ -4240,6 +4701,8 @@ export interface components {
             readonly is_late: boolean;
             member: components["schemas"]["JournalPersonOut"];
             notes: components["schemas"]["JournalNoteOut"][];
+            /** @description Photos said with it. */
+            readonly photo_ids: string[];
             /** Format: int64 */
             seq: number;
             subjects: components["schemas"]["JournalSubjectOut"][];
@@ -4626,6 +5089,15 @@ export interface components {
             expires_at: string;
             roles: string[];
             studio: components["schemas"]["MyStudioOut"];
+        };
+        /** @description Litres that a person says of one maker's ware; the reckoned ones are kept beside them. */
+        LitresSaidInRequest: {
+            /** Format: double */
+            litres: number;
+            /** Format: uuid */
+            member_id: string;
+            /** @default  */
+            why: string;
         };
         /** @description What every answer to an act says. */
         LoadActOut: {
@@ -6246,6 +6718,46 @@ export interface components {
              * @enum {boolean}
              */
             is_locked?: false;
+            name?: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description The envelope of a PATCH: the id and the time may be left to the server. */
+        PatchedGlazeBatchChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            caution?: string;
+            cone?: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: double
+             * @description Of the slop as it was dipped.
+             */
+            density_g_per_l?: number | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            label?: string;
+            /** Format: uuid */
+            mixed_by_id?: string | null;
+            /** Format: date */
+            mixed_on?: string | null;
             name?: string;
             /** @default  */
             note: string;
@@ -9236,6 +9748,41 @@ export interface operations {
             };
         };
     };
+    studios_approvals_answers_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                approval_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ApprovalAnswerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApprovalActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     studios_assignments_create: {
         parameters: {
             query?: never;
@@ -10041,6 +10588,72 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CommissionActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    approvals_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApprovalListOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_approvals_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ApprovalInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApprovalActOut"];
                 };
             };
             /** @description What went wrong. */
@@ -10864,6 +11477,136 @@ export interface operations {
             };
         };
     };
+    glaze_batches_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GlazeBatchOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_glaze_batches_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["GlazeBatchInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GlazeBatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_glaze_batches_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GlazeBatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_glaze_batches_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedGlazeBatchChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GlazeBatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     invitations_list: {
         parameters: {
             query?: never;
@@ -11652,6 +12395,75 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["LoadActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    loads_fees: {
+        parameters: {
+            query?: {
+                /** @description Show this cost shared by volume in place of the tariff. */
+                cost_minor?: number;
+            };
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FeesOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_loads_fees_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FeesInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FeesActOut"];
                 };
             };
             /** @description What went wrong. */
