@@ -7,11 +7,11 @@ import { Tray } from "../../ui/frame";
 import { Block, Fact } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { StageMark } from "../../ui/marks";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { Toggles } from "../../ui/toggles";
 import order from "../orders/order.module.css";
 import { markOf } from "../pieces/stage";
@@ -23,14 +23,7 @@ const HOME = "/orders";
 
 export function FoundOneScreen({ id = "" }: { id?: string }) {
   const screen = useFoundScreen(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Found" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Found" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Found" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ snapshot, heardAt }: { snapshot: Parameters<typeof useFoundOne>[0]; heardAt: Date | null }) {

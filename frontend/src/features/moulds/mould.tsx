@@ -5,11 +5,11 @@ import { Act, SmallAct } from "../../ui/act";
 import { Block, Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { Cautions } from "../common/cautions";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { basisWords, drynessWord } from "./dryness";
 import { DrynessBar } from "./dryness-bar";
 import css from "./mould.module.css";
@@ -24,14 +24,7 @@ const HOME = "/bench";
 
 export function MouldScreen({ id = "" }: { id?: string }) {
   const screen = useMouldNow(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Mould" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Mould" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} mould={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Mould" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} mould={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 interface Shown {

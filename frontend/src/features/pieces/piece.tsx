@@ -6,11 +6,11 @@ import { StageMark } from "../../ui/marks";
 import { Block, Fact } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { Cautions } from "../common/cautions";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { DryingCurve, DryingSentence } from "./drying-curve";
 import { evidenceFacts } from "./drying-words";
 import { PieceSheet } from "./piece-sheets";
@@ -28,14 +28,7 @@ const WANTS_A_HAND: ReadonlySet<string> = new Set(["damaged", "interrupted-bisqu
 
 export function PieceScreen({ id = "" }: { id?: string }) {
   const screen = usePieceScreen(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Piece" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Piece" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Piece" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ snapshot, heardAt }: { snapshot: PieceAnswer; heardAt: Date | null }) {
