@@ -7,12 +7,13 @@ import { Act, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { hasGrant, useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { useSaid } from "../common/use-said";
+import { WhenHeard } from "../common/when-heard";
+import css from "./kilns.module.css";
 import { kilnVerdict, slotWords } from "./load-words";
 import type { Around } from "./load-words";
 import { litresWords } from "./queue-words";
@@ -23,17 +24,15 @@ const HOME = "/kilns";
 
 export function KilnScreen({ id = "" }: { id?: string }) {
   const screen = useKilns();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Kiln" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Kiln" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready": {
-      const kiln = screen.value.kilns.find((one) => one.id === id);
-      if (kiln === undefined) return <Screen title="Kiln" within={HOME}><Fact label="" natch="done" value="No such kiln here." /></Screen>;
-      return <Ready key={id} kiln={kiln} kilns={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-    }
-  }
+  return (
+    <WhenHeard title="Kiln" within={HOME} screen={screen}>
+      {(kilns, heardAt) => {
+        const kiln = kilns.kilns.find((one) => one.id === id);
+        if (kiln === undefined) return <Screen title="Kiln" within={HOME}><Fact label="" natch="done" value="No such kiln here." /></Screen>;
+        return <Ready key={id} kiln={kiln} kilns={kilns} heardAt={heardAt} />;
+      }}
+    </WhenHeard>
+  );
 }
 
 function Ready({ kiln, kilns, heardAt }: { kiln: KilnNow; kilns: Kilns; heardAt: Date | null }) {
@@ -68,6 +67,7 @@ function Ready({ kiln, kilns, heardAt }: { kiln: KilnNow; kilns: Kilns; heardAt:
         </Fact>
       ))}
       {kilns.cautions.map(({ code, detail }) => <Fact key={code} label="mind" note={detail} />)}
+      {mayService && <div class={css.more}><Act href={`/kilns/${kiln.id}/change`}>Chamber, shelves, posts…</Act></div>}
     </Screen>
   );
 }

@@ -4,10 +4,10 @@ import { count, joinFacts } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
-import { useSession, useZone } from "../common/session";
+import { hasGrant, useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import css from "./kilns.module.css";
 import { KilnsTabs } from "./kilns-tabs";
 import { comingEvidence, kilnVerdict, slotWords } from "./load-words";
@@ -20,18 +20,12 @@ const TITLE = "Kilns";
 
 export function KilnsScreen() {
   const screen = useKilns();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready kilns={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title={TITLE} screen={screen}>{(value, heardAt) => <Ready kilns={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ kilns, heardAt }: { kilns: Kilns; heardAt: Date | null }) {
-  const { units } = useSession().membership.member;
+  const { membership } = useSession();
+  const { units } = membership.member;
   const around = { now: useNow(), zone: useZone(), units };
   const queue = useQueue();
   const tray = (
@@ -51,6 +45,10 @@ function Ready({ kilns, heardAt }: { kilns: Kilns; heardAt: Date | null }) {
       <WaitingBlock queue={queue} />
       <Health kilns={kilns.kilns} />
       {kilns.cautions.map(({ code, detail }) => <p key={code} class={css.care}>{detail}</p>)}
+      <div class={css.more}>
+        <Act href="/programmes">Programmes</Act>
+        {hasGrant(membership, "service_kilns") && <Act href="/kilns/new">New kiln…</Act>}
+      </div>
     </Screen>
   );
 }
