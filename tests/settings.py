@@ -8,7 +8,7 @@ from pathlib import Path
 
 os.environ["NATCH_DATA"] = tempfile.mkdtemp(prefix="natch-test-")
 os.environ["SECRET_KEY"] = "only-for-tests"
-for given in ("NATCH_ADDRESS", "NATCH_HOSTS", "SMTP_HOST", "REDIS_URL"):
+for given in ("NATCH_ADDRESS", "NATCH_HOSTS", "NATCH_MEDIA", "SMTP_HOST", "REDIS_URL"):
     os.environ.pop(given, None)
 atexit.register(shutil.rmtree, os.environ["NATCH_DATA"], ignore_errors=True)
 

@@ -3,6 +3,7 @@ from .append_only import AppendOnly, install_append_only
 from .frozen import FrozenCopy
 from .journal import Fact, FactQuerySet, JournalEntry, JournalHead, JournalSubject, Note
 from .materials import ClayBody, ColourBatch, GlazeBatch, SlabBlock, TestBar
+from .photos import Photo, PhotoOf, PhotoSize
 from .places import ClimateReading, Place
 from .reminders import Delivery, Reminder
 from .runs import NumberBlock, NumberSeries, Replay, Run
@@ -43,6 +44,9 @@ __all__ = [
     "NumberSeries",
     "OpeningHours",
     "OwnedQuerySet",
+    "Photo",
+    "PhotoOf",
+    "PhotoSize",
     "Place",
     "Reminder",
     "Replay",

@@ -70,6 +70,16 @@ AUTH_PASSWORD_VALIDATORS = [
     for name in ("MinimumLengthValidator", "CommonPasswordValidator", "NumericPasswordValidator")
 ]
 
+# --- photos ------------------------------------------------------------------------------------
+# Reached through the API only, so that whoever may not see the thing does not see its photo.
+MEDIA_ROOT = str(
+    (ROOT / Path(environment.text("NATCH_MEDIA", str(DATA / "media"))).expanduser()).resolve()
+)
+STORAGES = {
+    "default": {"BACKEND": "studio.project.media.KeptFiles"},
+    "staticfiles": {"BACKEND": "django.contrib.staticfiles.storage.StaticFilesStorage"},
+}
+
 # --- the built front end -----------------------------------------------------------------------
 FRONTEND_DIST = ROOT / "frontend" / "dist"
 STATIC_URL = "static/"

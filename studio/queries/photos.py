@@ -1,0 +1,27 @@
+"""Photos: of some things, and the bytes of one. Those of an act are its entry's `photos`."""
+
+from uuid import UUID
+
+from django.core.files.storage import default_storage
+
+from studio.models import FactQuerySet, JournalSubject, Photo, PhotoOf, PhotoSize, Studio
+
+
+def all_of(studio: Studio) -> FactQuerySet:
+    """Return the photos of a studio, with who took each."""
+    return Photo.objects.filter(studio=studio).select_related("entry__member")
+
+
+def about(studio: Studio, *subject_ids: UUID) -> FactQuerySet:
+    """Return the photos of some things, newest first; not those whose act was taken back."""
+    told = JournalSubject.objects.filter(subject_id__in=subject_ids).values("entry")
+    shown = PhotoOf.objects.of(studio).filter(entry__in=told).standing()
+    rows = all_of(studio).filter(pk__in=shown.values("photo"))
+    return rows.order_by("-happened_at", "-id")
+
+
+def read(photo: Photo, size: PhotoSize) -> bytes:
+    """Return the JPEG of a photo, for whoever may see what it shows."""
+    with default_storage.open(photo.file_name(size)) as file:
+        data: bytes = file.read()
+    return data
