@@ -16,12 +16,12 @@ const HOME = "/orders";
 
 export function OrderStoryScreen({ id = "" }: { id?: string }) {
   const screen = useOrderScreen(id);
-  return <WhenHeard title="Story" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} heardAt={heardAt} />}</WhenHeard>;
+  return <WhenHeard title="Story" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} again={screen.again} heardAt={heardAt} />}</WhenHeard>;
 }
 
-function Ready({ snapshot, heardAt }: { snapshot: OrderAnswer; heardAt: Date | null }) {
+function Ready({ snapshot, again, heardAt }: { snapshot: OrderAnswer; again: () => void; heardAt: Date | null }) {
   const around = { now: useNow(), zone: useZone() };
-  const order = useOrder(snapshot);
+  const order = useOrder(snapshot, again);
   const isWide = useIsWide();
   const { commission } = snapshot;
   if (order.sheet !== "none") return <OrderSheetScreen order={order} around={around} />;

@@ -27,12 +27,12 @@ export const HOME = "/orders";
 
 export function OrderScreen({ id = "" }: { id?: string }) {
   const screen = useOrderScreen(id);
-  return <WhenHeard title="Order" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} heardAt={heardAt} />}</WhenHeard>;
+  return <WhenHeard title="Order" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} again={screen.again} heardAt={heardAt} />}</WhenHeard>;
 }
 
-function Ready({ snapshot, heardAt }: { snapshot: OrderAnswer; heardAt: Date | null }) {
+function Ready({ snapshot, again, heardAt }: { snapshot: OrderAnswer; again: () => void; heardAt: Date | null }) {
   const around = { now: useNow(), zone: useZone() };
-  const order = useOrder(snapshot);
+  const order = useOrder(snapshot, again);
   const isWide = useIsWide();
   if (order.sheet !== "none") return <OrderSheetScreen order={order} around={around} />;
   return isWide ? <WideOrder order={order} heardAt={heardAt} around={around} /> : <PhoneOrder order={order} heardAt={heardAt} around={around} />;

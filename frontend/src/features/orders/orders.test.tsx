@@ -122,6 +122,30 @@ describe("an order", () => {
     });
   });
 
+  it("is written anew at once, only where nobody else did meanwhile, and keeps what was typed when it was not taken", async () => {
+    const { root, show } = await phone();
+    const sent: { method: string; match: string | null; body: unknown }[] = [];
+    const moved = { type: "/problems/precondition-failed", title: "It was changed meanwhile.", status: 412, detail: "Look at it again.", errors: [] };
+    const answers = [new Response(JSON.stringify(moved), { status: 412, headers: { "Content-Type": "application/problem+json" } })];
+    vi.stubGlobal("fetch", (_: string, call: RequestInit) => {
+      if (call.method !== "PATCH") return Promise.reject(new TypeError("no signal in a test"));
+      sent.push({ method: call.method, match: new Headers(call.headers).get("If-Match"), body: JSON.parse(String(call.body)) });
+      return Promise.resolve(answers[0]);
+    });
+    await show(<OrderScreen id="c102" />);
+    act(root, "Change…").click();
+    await sleep(20);
+    act(root, "Client, use, a note").click();
+    await sleep(20);
+
+    await type(root, "client_name", "Wainfleet");
+    act(root, "Keep").click();
+
+    await vi.waitFor(() => { expect(root.querySelector("[role=alert]")?.textContent).toBe("Look at it again."); });
+    expect(sent).toMatchObject([{ method: "PATCH", match: '"1"', body: { client_name: "Wainfleet", based_on: 100 } }]);
+    expect(field(root, "client_name").value).toBe("Wainfleet");
+  });
+
   it("ends only by a second step that says why", async () => {
     const { root, outbox, show } = await phone();
     await show(<OrderScreen id="c102" />);
