@@ -1,6 +1,7 @@
 from .acts import Act
 from .append_only import AppendOnly, install_append_only
 from .frozen import FrozenCopy
+from .hands import HeldAct, HeldAnswer, RefusedTry
 from .journal import Fact, FactQuerySet, JournalEntry, JournalHead, JournalSubject, Note
 from .materials import ClayBody, ColourBatch, GlazeBatch, SlabBlock, TestBar
 from .photos import Photo, PhotoOf, PhotoSize
@@ -34,6 +35,8 @@ __all__ = [
     "FactQuerySet",
     "FrozenCopy",
     "GlazeBatch",
+    "HeldAct",
+    "HeldAnswer",
     "Invitation",
     "JournalEntry",
     "JournalHead",
@@ -48,6 +51,7 @@ __all__ = [
     "PhotoOf",
     "PhotoSize",
     "Place",
+    "RefusedTry",
     "Reminder",
     "Replay",
     "Run",
