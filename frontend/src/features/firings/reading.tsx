@@ -83,6 +83,7 @@ function Ready({ snapshot, heardAt }: { snapshot: LoadAnswer; heardAt: Date | nu
       <AskedReadings it={it} around={around} />
       <LastThree it={it} around={around} />
       {usedReadings(load.readings).length === 0 && <Fact label="last" natch="done" value="No reading yet" note={`one is asked for each ${String(load.reading_every_min)} min`} />}
+      <div class={shared.more}><Act href={`/loads/${load.id}/readings`}>A table off a controller…</Act></div>
       <p class={shared.care}>A reading is a note of a look: Natch does not watch the kiln.</p>
     </Screen>
   );
