@@ -13,6 +13,7 @@ import { actStore } from "../../offline/store";
 import { SessionContext } from "../common/session";
 import { NewOrderScreen } from "./new-order";
 import { OrderScreen } from "./order";
+import { OrderStoryScreen } from "./order-story-screen";
 import { livesAnswer, orderAnswer } from "./order-sample";
 
 const membership: Membership = {
@@ -161,6 +162,24 @@ describe("an order", () => {
     await type(root, "reason", "no longer wanted");
     act(root, "Cancel C-102").click();
     await vi.waitFor(() => { expect(outbox.state().acts.map((one) => one.body["kind"])).toEqual(["cancelled"]); });
+  });
+});
+
+describe("the story of an order", () => {
+  it("can be had as a table, of what is shown", async () => {
+    const { root, reading, show } = await phone();
+    reading.setQueryData(["barn", "commissions/c102/history/?filter=all"], { results: [], next: null });
+    reading.setQueryData(["barn", "commissions/c102/history/?filter=losses"], { results: [], next: null });
+    const went: string[] = [];
+    vi.spyOn(location, "assign").mockImplementation((to) => { went.push(String(to)); });
+    await show(<OrderStoryScreen id="c102" />);
+
+    root.querySelector<HTMLInputElement>('input[value="losses"]')?.click();
+    await sleep(30);
+    act(root, "As a table").click();
+
+    expect(went).toEqual(["/api/v1/studios/barn/commissions/c102/history.csv?filter=losses"]);
+    vi.restoreAllMocks();
   });
 });
 
