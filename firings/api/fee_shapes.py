@@ -5,11 +5,12 @@ from rest_framework import serializers
 from pieces.api.bench_shapes import PersonNamedOut
 from pieces.api.shapes import Shape
 from studio.api.envelopes import ActIn, ActOut
+from studio.api.fields import FiniteField
 from studio.api.related import RowField
 from studio.models import Member
 from studio.models.settings import FeeMeasured
 
-from .given_kilns import FiniteField, words
+from .given_kilns import words
 from .shapes_kilns import LoadNamedOut
 
 MOST_MINOR = 10**9

@@ -2,7 +2,7 @@
 
 from django.urls import URLPattern, URLResolver, path
 
-from . import fees, kilns, loads, outlook, placements, queue, readings, retractions, search
+from . import fees, food, kilns, loads, outlook, placements, queue, readings, retractions, search
 
 STUDIO = "studios/<slug:slug>/"
 LOAD = f"{STUDIO}loads/<uuid:load_id>/"
@@ -15,6 +15,8 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{STUDIO}programmes/<uuid:programme_id>/", kilns.ProgrammeOne.as_view()),
     path(f"{STUDIO}kiln-queue/", queue.KilnQueue.as_view()),
     path(f"{STUDIO}pieces/<uuid:piece_id>/firing-tickets/", queue.TicketList.as_view()),
+    path(f"{STUDIO}pieces/<uuid:piece_id>/food-contact/", food.PieceFoodContact.as_view()),
+    path(f"{STUDIO}test-reports/", food.TestReportList.as_view()),
     path(f"{STUDIO}loads/", loads.LoadList.as_view()),
     path(LOAD, loads.LoadOne.as_view()),
     path(f"{LOAD}placements/", placements.PlacementList.as_view()),

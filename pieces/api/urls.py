@@ -53,7 +53,6 @@ urlpatterns: list[URLPattern] = [
     path(f"{COMMISSION}deliveries/", commission_acts.DeliveryList.as_view()),
     path(f"{COMMISSION}approvals/", approvals.ApprovalList.as_view()),
     path(f"{STUDIO}approvals/<uuid:approval_id>/answers/", approvals.ApprovalAnswerList.as_view()),
-    path(f"{COMMISSION}reports/", commission_acts.TestReportList.as_view()),
     path(LINE, commission_acts.OrderLineOne.as_view()),
     path(f"{LINE}recipe/", commission_acts.RecipeOne.as_view()),
     path(f"{LINE}plannings/", commission_acts.SetsPlanningList.as_view()),
