@@ -26,7 +26,7 @@ export function OrderStory({ orderId, kept, around }: { orderId: string; kept: r
         <Fact key={telling.id} label={clock(telling.at, around.zone)} natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"} />
       ))}
       <Rows key={filter} story={story} around={around} isFirst={fresh.length === 0} isAll={filter === "all"} />
-      <p class={css.table}><a href={studioPath(slug, `commissions/${orderId}/history.csv`)} download>The whole story as a table, CSV</a></p>
+      <p class={css.table}><a href={studioPath(slug, `commissions/${orderId}/history.csv`)} download="history.csv">The whole story as a table, CSV</a></p>
       <div class={css.older}><Act spoken="This story as a table, to keep or to print" onPress={() => { location.assign(table(filter)); }}>As a table</Act></div>
     </section>
   );
