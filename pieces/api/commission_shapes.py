@@ -230,6 +230,8 @@ class OrderToldOut(Shape):
     has_hidden_note = serializers.BooleanField(
         help_text="Said about other orders too; the piece's own story has it."
     )
+    photo_ids = serializers.ListField(child=serializers.UUIDField())
+    has_hidden_photos = serializers.BooleanField(help_text="As with a note.")
     corrects = serializers.UUIDField(allow_null=True)
     is_taken_back = serializers.BooleanField()
     taken_back_by = PersonNamedOut(allow_null=True)

@@ -27,7 +27,7 @@ from studio.domain.finding import words_of
 from studio.domain.ids import uuid7
 from studio.models import Act
 from studio.permissions import P
-from studio.queries import journal
+from studio.queries import journal, photos
 
 from .base import PLAN, PieceView
 from .commission_shown import shown_partners, shown_promise
@@ -130,6 +130,7 @@ class PieceOne(PieceView):
                 "reclaim": stages.reclaims_of([piece])[piece.pk],
                 "visits": [shown_visit(visit) for visit in story.visits],
                 "firings": _firings(story),
+                "photo_ids": photos.ids_by_subject(self.studio, [piece.pk])[piece.pk],
                 "story": [shown_told(told) for told in newest],
                 "history_count": acts.count(),
             },

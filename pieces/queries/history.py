@@ -12,6 +12,7 @@ from pieces.domain.history_words import tell
 from pieces.domain.story import Story
 from pieces.models import Part, Piece
 from studio.models import GlazeBatch, JournalEntry, Place
+from studio.queries import photos
 from studio.queries.journal import is_late, story_of
 
 from .story import stories
@@ -24,6 +25,7 @@ class Told:
     entry: JournalEntry
     words: str
     note: str | None
+    photos: list[UUID]
     is_late: bool
     taken_back_by: JournalEntry | None
     is_also_said: bool
@@ -48,6 +50,7 @@ def told(
             entry=entry,
             words=name.words(entry, piece.pk),
             note=next((note.text for note in entry.notes.all() if note.text), None),
+            photos=photos.ids_of(entry),
             is_late=is_late(entry),
             taken_back_by=back.get(entry.pk),
             is_also_said=entry.pk in beside,

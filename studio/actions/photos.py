@@ -1,6 +1,7 @@
 """Keeping photos."""
 
 import hashlib
+from uuid import UUID
 
 from django.core.files.base import ContentFile
 from django.core.files.storage import default_storage
@@ -8,7 +9,7 @@ from django.db import transaction
 
 from studio.actions import journal
 from studio.domain.photos import Developed
-from studio.models import Act, Photo, PhotoSize
+from studio.models import Act, JournalEntry, Photo, PhotoSize
 
 
 @transaction.atomic
@@ -39,3 +40,8 @@ def add(*, act: Act, developed: Developed) -> Photo:
 def _keep(name: str, data: bytes) -> None:
     if not default_storage.exists(name):
         default_storage.save(name, ContentFile(data))
+
+
+def show(*, act: Act, kind: str, subject_id: UUID) -> JournalEntry:
+    """Say that the photos which come with the act show one thing, and nothing else of it."""
+    return journal.write(act=act, verb="photographed", subjects=[(kind, subject_id)])

@@ -12,7 +12,7 @@ from rest_framework.response import Response
 
 from studio.models import JournalEntry
 from studio.permissions import P
-from studio.queries import journal
+from studio.queries import journal, photos
 
 from .pages import keyset, paged
 from .related import uuid_of
@@ -73,7 +73,7 @@ class JournalEntryOut(serializers.ModelSerializer[JournalEntry]):
         return journal.is_late(entry)
 
     def get_photo_ids(self, entry: JournalEntry) -> list[UUID]:
-        return [row.photo_id for row in entry.photos.all()]
+        return photos.ids_of(entry)
 
 
 class JournalList(StudioView):

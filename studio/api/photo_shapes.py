@@ -12,6 +12,7 @@ from studio.domain.photos import Developed
 from studio.models import Photo
 
 from .envelopes import ActIn, ActOut
+from .related import RowField
 
 
 @extend_schema_field(OpenApiTypes.BINARY)
@@ -34,6 +35,18 @@ class PhotoIn(ActIn):
     photo = PhotoField(help_text="JPEG, PNG or WebP; at most 12 MB and 50 million pixels.")
     corrects = None  # type: ignore[assignment]  # DRF's way to leave a field out
     photo_ids = None  # type: ignore[assignment]
+
+
+class PhotographedIn(ActIn):
+    """Photos of a thing, with nothing else to say of it."""
+
+    photo_ids = RowField(Photo, many=True, allow_empty=False)
+
+
+class PhotographedOut(ActOut):
+    photo_ids = serializers.ListField(
+        child=serializers.UUIDField(), help_text="All photos of the thing, newest first."
+    )
 
 
 class PhotoOut(serializers.Serializer[Photo]):

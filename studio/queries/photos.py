@@ -1,10 +1,19 @@
 """Photos: of some things, and the bytes of one. Those of an act are its entry's `photos`."""
 
+from collections.abc import Iterable
 from uuid import UUID
 
 from django.core.files.storage import default_storage
 
-from studio.models import FactQuerySet, JournalSubject, Photo, PhotoOf, PhotoSize, Studio
+from studio.models import (
+    FactQuerySet,
+    JournalEntry,
+    JournalSubject,
+    Photo,
+    PhotoOf,
+    PhotoSize,
+    Studio,
+)
 
 
 def all_of(studio: Studio) -> FactQuerySet:
@@ -25,3 +34,18 @@ def read(photo: Photo, size: PhotoSize) -> bytes:
     with default_storage.open(photo.file_name(size)) as file:
         data: bytes = file.read()
     return data
+
+
+def ids_of(entry: JournalEntry) -> list[UUID]:
+    """Return the photos said with an act whose `photos` were read along."""
+    return [row.photo_id for row in entry.photos.all()]
+
+
+def ids_by_subject(studio: Studio, subject_ids: Iterable[UUID]) -> dict[UUID, list[UUID]]:
+    """Return the photos of each of some things, newest first. One query."""
+    found: dict[UUID, dict[UUID, None]] = {pk: {} for pk in subject_ids}
+    rows = PhotoOf.objects.of(studio).filter(entry__subjects__subject_id__in=list(found))
+    rows = rows.standing().order_by("-photo__happened_at", "-photo_id")
+    for subject, photo in rows.values_list("entry__subjects__subject_id", "photo_id"):
+        found[subject][photo] = None
+    return {pk: list(photos) for pk, photos in found.items()}
