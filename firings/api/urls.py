@@ -2,7 +2,18 @@
 
 from django.urls import URLPattern, URLResolver, path
 
-from . import fees, food, kilns, loads, outlook, placements, queue, readings, retractions, search
+from . import (
+    food,
+    kilns,
+    loads,
+    outlook,
+    placements,
+    queue,
+    readings,
+    retractions,
+    routes_loads,
+    search,
+)
 
 STUDIO = "studios/<slug:slug>/"
 LOAD = f"{STUDIO}loads/<uuid:load_id>/"
@@ -25,11 +36,11 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{LOAD}cones/", readings.ConeList.as_view()),
     path(f"{LOAD}fit/", queue.LoadFit.as_view()),
     path(f"{LOAD}could-go/", queue.CouldGoList.as_view()),
-    path(f"{LOAD}fees/", fees.LoadFeeList.as_view()),
     path(f"{LOAD}cooling/", queue.LoadCooling.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/", placements.PlacementOne.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/removals/", placements.RemovalList.as_view()),
     path(f"{STUDIO}commissions/<uuid:commission_id>/outlook/", outlook.CommissionOutlook.as_view()),
     path(f"{STUDIO}search/", search.Search.as_view()),
     path(f"{STUDIO}retractions/", retractions.RetractionList.as_view()),
+    *routes_loads.urlpatterns,
 ]

@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 7bd09aa7901512b0457114b8a71cd55a4762e28ded9eb5c656800e6e7ab3702b
-// types bc7484de3edff4ca3410a34ace6c26547117c2274a5b98fcb5f09eafd81116a6
+// document 9754e741746c60055b73467d6f67a28e93952db39c105afdf4d04c005ec24654
+// types 9fd28b811cac22b85dc9fb44bd89952a9b0e890bc45d4f1d0569e9df01e986a2
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -67,6 +67,40 @@ export interface paths {
         post: operations["session_begin"];
         /** @description Sign out. */
         delete: operations["session_end"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/shares/{token}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell what a link shows; only what was chosen is in it. */
+        get: operations["shares_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/shares/{token}/approvals/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say yes or no to what is asked; the first answer stands. */
+        post: operations["shares_answer"];
+        delete?: never;
         options?: never;
         head?: never;
         patch?: never;
@@ -473,6 +507,41 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/links/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the links of an order, the newest first, with when they were opened. */
+        get: operations["links_list"];
+        put?: never;
+        /** @description Make a link; its address is answered this once. Nothing is sent to anybody. */
+        post: operations["studios_commissions_links_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/links/preview/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Show what a link would show, exactly as its holder would see it; nothing is made. */
+        post: operations["links_preview"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/commissions/{commission_id}/lives/": {
         parameters: {
             query?: never;
@@ -518,24 +587,6 @@ export interface paths {
         put?: never;
         /** @description Promise another day; the history shows every one there was. */
         post: operations["studios_commissions_promises_create"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/studios/{slug}/commissions/{commission_id}/reports/": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /** @description List what laboratories wrote for an order, newest first. */
-        get: operations["commission_reports_list"];
-        put?: never;
-        /** @description Keep what a laboratory wrote about lead and cadmium: a record, not a declaration. */
-        post: operations["studios_commissions_reports_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -843,6 +894,24 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/kilns/{kiln_id}/service/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what was done to a kiln and found on it, newest first. */
+        get: operations["kiln_service_list"];
+        put?: never;
+        /** @description Write into its book; answers with the health of the kiln as it is then. */
+        post: operations["studios_kilns_service_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/lines/{line_id}/": {
         parameters: {
             query?: never;
@@ -888,6 +957,23 @@ export interface paths {
         put?: never;
         /** @description Say anew what makes a set of a line. */
         post: operations["studios_lines_recipe_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/links/{link_id}/revocations/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Take a link back: from now on it opens for nobody. */
+        post: operations["studios_links_revocations_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1586,6 +1672,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/food-contact/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Say which limits a piece falls under, and whether a report speaks for it. */
+        get: operations["pieces_food_contact"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/pieces/{piece_id}/history/": {
         parameters: {
             query?: never;
@@ -1633,6 +1736,23 @@ export interface paths {
         put?: never;
         /** @description Say that a part was made without a mould. */
         post: operations["studios_pieces_parts_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/photos/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say that photos show a piece; anybody may. */
+        post: operations["studios_pieces_photos_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1972,6 +2092,24 @@ export interface paths {
         head?: never;
         /** @description Add the lengths taken after a later stage. */
         patch: operations["studios_test_bars_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/test-reports/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what laboratories wrote, newest first; what was put right since is left out. */
+        get: operations["test_reports_list"];
+        put?: never;
+        /** @description Keep what a laboratory wrote about lead and cadmium; `corrects` puts one right. */
+        post: operations["studios_test_reports_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/api/v1/studios/{slug}/tokens/": {
@@ -3519,6 +3657,12 @@ export interface components {
             waits_days: number;
             warnings: components["schemas"]["WordOut"][];
         };
+        /** @description Whether a report speaks for the piece; `words` say what it says, or what is wanting. */
+        CoverageOut: {
+            code: string;
+            report_ids: string[];
+            words: string;
+        };
         /** @description What every act says of itself; each act adds its own fields. */
         CoverInRequest: {
             /**
@@ -4166,6 +4310,11 @@ export interface components {
             shares: components["schemas"]["FeeRecordedShareOut"][];
             words: string;
         };
+        FiredOut: {
+            cone: string;
+            kiln: string;
+            load: string;
+        };
         FiringCountsOut: {
             bisque: number;
             glaze: number;
@@ -4255,6 +4404,25 @@ export interface components {
             piece_id: string | null;
             /** Format: uuid */
             placement_id: string | null;
+        };
+        /** @description A piece as something to eat from. */
+        FoodContactOut: {
+            coverage: components["schemas"]["CoverageOut"];
+            fired: components["schemas"]["FiredOut"] | null;
+            glaze_batches: components["schemas"]["GlazeNamedOut"][];
+            how_tested: string;
+            jurisdiction: string;
+            limits: components["schemas"]["LimitsOut"] | null;
+            mark: string;
+            /** Format: uuid */
+            piece_id: string;
+            sources: string[];
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @enum {string}
+             */
+            use: "food" | "display";
         };
         /** @description What every answer to an act says. */
         FoundActOut: {
@@ -4349,6 +4517,8 @@ export interface components {
             mark_seen: string;
             /** Format: date */
             notice_date: string;
+            /** @description Of the thing, newest first. */
+            photo_ids: string[];
             piece: components["schemas"]["FoundNamedOut"] | null;
             place: components["schemas"]["PlaceNamedOut"] | null;
             returned_to: components["schemas"]["PersonNamedOut"] | null;
@@ -4393,6 +4563,8 @@ export interface components {
             /** Format: date */
             notice_date: string;
             notice_words: string;
+            /** @description Of the thing, newest first. */
+            photo_ids: string[];
             piece: components["schemas"]["FoundNamedOut"] | null;
             place: components["schemas"]["PlaceNamedOut"] | null;
             returned_to: components["schemas"]["PersonNamedOut"] | null;
@@ -4474,6 +4646,11 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["GlazeBatchOut"][];
+        };
+        GlazeNamedOut: {
+            /** Format: uuid */
+            id: string;
+            label: string;
         };
         /** @description Something that was found, the best fit first. */
         HitOut: {
@@ -4574,6 +4751,7 @@ export interface components {
             id?: string;
             /** Format: uuid */
             readonly mould_part_id: string;
+            readonly photo_ids: string[];
         };
         /** @description Some InspectionRowOut rows, and where the next ones are. */
         InspectionRowOutPage: {
@@ -4732,6 +4910,59 @@ export interface components {
             id: string;
             kind: string;
         };
+        /** @description A report, with the limits the tested ware falls under and how its results stand to them. */
+        JudgedReportOut: {
+            /** Format: double */
+            area_dm2: number | null;
+            cadmium_is_below: boolean;
+            /** Format: double */
+            cadmium_value: number;
+            /** Format: uuid */
+            commission_id: string | null;
+            contact: string;
+            /** Format: double */
+            depth_mm: number | null;
+            glaze: string;
+            glaze_batch: components["schemas"]["GlazeNamedOut"] | null;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            is_lid_tested: boolean;
+            laboratory: string;
+            lead_is_below: boolean;
+            /** Format: double */
+            lead_value: number;
+            lid_cadmium_is_below: boolean;
+            /** Format: double */
+            lid_cadmium_mg: number | null;
+            lid_lead_is_below: boolean;
+            /** Format: double */
+            lid_lead_mg: number | null;
+            limits: components["schemas"]["LimitsOut"] | null;
+            member: components["schemas"]["PersonNamedOut"];
+            /** Format: uuid */
+            occasion_id: string | null;
+            occasion_name: string;
+            piece: components["schemas"]["ReportedPieceOut"] | null;
+            /** Format: date */
+            reported_on: string;
+            /**
+             * @description * `mg_per_l` - Per Litre
+             *     * `mg_per_dm2` - Per Area
+             * @enum {string}
+             */
+            unit: "mg_per_l" | "mg_per_dm2";
+            verdict: components["schemas"]["VerdictOut"];
+            /** Format: double */
+            volume_ml: number | null;
+        };
+        /** @description Some JudgedReportOut rows, and where the next ones are. */
+        JudgedReportOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["JudgedReportOut"][];
+        };
         /** @description What every answer to an act says. */
         KilnActOut: {
             affected: components["schemas"]["LoadNamedOut"][];
@@ -4794,6 +5025,30 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["KilnEventOut"][];
+        };
+        /** @description What the book of a kiln says, in words; whether it may be used is a person's to say. */
+        KilnHealthOut: {
+            /** Format: date */
+            elements_since: string | null;
+            /** @description Firings and hot hours since their change. */
+            elements_words: string;
+            /** @description What a technician should know; empty where nothing is. */
+            notes: components["schemas"]["WordOut"][];
+            /** @description Since the elements were changed, oldest first. */
+            ohms: components["schemas"]["OhmsOut"][];
+            ohms_words: string;
+            sensor_words: string;
+            shelf_count: number | null;
+            /**
+             * @description What the cones of two loads agree on, else empty.
+             *
+             *     * `hot` - hot
+             *     * `cool` - cool
+             *     * `on` - on
+             *     * `` -
+             * @enum {string}
+             */
+            trend: "hot" | "cool" | "on" | "";
         };
         /** @description A kiln; without `place_id` it gets a place of its own, in `parent_place_id` if given. */
         KilnInRequest: {
@@ -4922,9 +5177,10 @@ export interface components {
             doing: components["schemas"]["DoingOut"];
             /** Format: date */
             elements_changed_on: string | null;
-            /** @description Those taken over, and those that fired here. */
+            /** @description Since its elements were changed; what was taken over counts until then. */
             firings: number;
             firings_before: number;
+            health: components["schemas"]["KilnHealthOut"];
             /** Format: double */
             height_mm: number;
             /**
@@ -5083,12 +5339,135 @@ export interface components {
             noun: string;
             state_words: string;
         };
+        /** @description What may be given off by ware of its category. */
+        LimitsOut: {
+            /** Format: double */
+            cadmium: number;
+            /** Format: double */
+            lead: number;
+            /**
+             * @description * `flat` - flat
+             *     * `fillable` - fillable
+             *     * `cooking` - cooking
+             * @enum {string}
+             */
+            name: "flat" | "fillable" | "cooking";
+            /**
+             * @description * `mg_per_l` - Per Litre
+             *     * `mg_per_dm2` - Per Area
+             * @enum {string}
+             */
+            unit: "mg_per_l" | "mg_per_dm2";
+            words: string;
+        };
+        /** @description What every answer to an act says. */
+        LinkActOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            link: components["schemas"]["LinkOut"];
+        };
+        /** @description A link to make; its address is answered once and kept nowhere. */
+        LinkInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date */
+            expires_on: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `client` - Client
+             *     * `visitor` - Visitor
+             * @default client
+             * @enum {string}
+             */
+            kind: "client" | "visitor";
+            /** @default  */
+            note: string;
+            /**
+             * @description * `nobody` - Nobody
+             *     * `initials` - Initials
+             *     * `first_name` - First Name
+             * @default initials
+             * @enum {string}
+             */
+            people: "nobody" | "initials" | "first_name";
+            photo_ids?: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            shows?: ("counts" | "delivery" | "approvals" | "stages" | "history" | "losses" | "papers")[];
+        };
+        LinkListOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            /** @description The photos of the order that may be chosen. */
+            photos: components["schemas"]["SharedPhotoOut"][];
+            results: components["schemas"]["LinkOut"][];
+        };
+        /** @description The new link with its address, which is shown this once. */
+        LinkMadeOut: {
+            address: string;
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            link: components["schemas"]["LinkOut"];
+            /** @description A text to send by oneself, the address in it. */
+            message: string;
+        };
         /** @description What the holder of a link is told before taking it. */
         LinkOut: {
             /** Format: date-time */
             expires_at: string;
             roles: string[];
             studio: components["schemas"]["MyStudioOut"];
+        };
+        /** @description A link that is not made: what it would show. */
+        LinkPreviewInRequest: {
+            /** Format: date */
+            expires_on: string;
+            /**
+             * @description * `client` - Client
+             *     * `visitor` - Visitor
+             * @default client
+             * @enum {string}
+             */
+            kind: "client" | "visitor";
+            /**
+             * @description * `nobody` - Nobody
+             *     * `initials` - Initials
+             *     * `first_name` - First Name
+             * @default initials
+             * @enum {string}
+             */
+            people: "nobody" | "initials" | "first_name";
+            photo_ids?: string[];
+            shows?: ("counts" | "delivery" | "approvals" | "stages" | "history" | "losses" | "papers")[];
+        };
+        LinkPreviewOut: {
+            /** @description The page as its holder would see it. */
+            html: string;
+            /** @description All that is in it. */
+            shown: {
+                [key: string]: unknown;
+            };
         };
         /** @description Litres that a person says of one maker's ware; the reckoned ones are kept beside them. */
         LitresSaidInRequest: {
@@ -6087,6 +6466,12 @@ export interface components {
             last: number;
             series: string;
         };
+        OhmsOut: {
+            /** Format: date-time */
+            measured_at: string;
+            /** Format: double */
+            over_new_fraction: number;
+        };
         /** @description What every answer to an act says. */
         OpeningChangedOut: {
             /** Format: uuid */
@@ -6243,6 +6628,8 @@ export interface components {
             happened_at: string;
             /** @description Said about other orders too; the piece's own story has it. */
             has_hidden_note: boolean;
+            /** @description As with a note. */
+            has_hidden_photos: boolean;
             /** Format: uuid */
             id: string;
             is_late: boolean;
@@ -6259,6 +6646,7 @@ export interface components {
             lines: components["schemas"]["OrderToldLineOut"][];
             member: components["schemas"]["PersonNamedOut"];
             note: string | null;
+            photo_ids: string[];
             seq: number;
             /** Format: date-time */
             taken_back_at: string | null;
@@ -7282,6 +7670,43 @@ export interface components {
             journal_seq: number;
             photo: components["schemas"]["PhotoOut"];
         };
+        /** @description Photos of a thing, with nothing else to say of it. */
+        PhotographedInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        PhotographedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            /** @description All photos of the thing, newest first. */
+            photo_ids: string[];
+        };
         /** @description A photo as it was taken. What it shows is said by the acts that name it. */
         PhotoInRequest: {
             /**
@@ -7432,6 +7857,8 @@ export interface components {
             order: components["schemas"]["PromisedToOut"] | null;
             partners: components["schemas"]["PartnerOut"][];
             parts: components["schemas"]["PartWholeOut"][];
+            /** @description Of the piece, newest first. */
+            photo_ids: string[];
             piece: components["schemas"]["PieceWholeOut"];
             /** @description Where its clay would go if it were scrapped now. */
             reclaim: string;
@@ -8573,6 +9000,39 @@ export interface components {
             loads: components["schemas"]["LoadBriefOut"][];
             pieces: components["schemas"]["PieceBriefOut"][];
         };
+        /** @description A link is taken back. */
+        RevocationInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
         RiskOut: {
             code: string;
             words: string;
@@ -8650,6 +9110,92 @@ export interface components {
             rate_c_per_h: number | null;
             /** Format: double */
             to_c: number;
+        };
+        /** @description What every answer to an act says. */
+        ServiceActOut: {
+            health: components["schemas"]["KilnHealthOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            service: components["schemas"]["ServiceOut"];
+        };
+        /** @description One thing done to a kiln or found on it: `ohms` want how far over new, `shelves` a count. */
+        ServiceInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `elements` - Elements
+             *     * `ohms` - Ohms
+             *     * `sensor` - Sensor
+             *     * `vent` - Vent
+             *     * `relay` - Relay
+             *     * `shelves` - Shelves
+             *     * `note` - Note
+             * @enum {string}
+             */
+            kind: "elements" | "ohms" | "sensor" | "vent" | "relay" | "shelves" | "note";
+            /** @default  */
+            note: string;
+            /** @description Resistance over that of new elements: 0.07, or 7 %. */
+            over_new_fraction?: number | string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            shelf_count?: number | null;
+            /** @default  */
+            words: string;
+        };
+        ServiceOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /**
+             * @description * `elements` - Elements
+             *     * `ohms` - Ohms
+             *     * `sensor` - Sensor
+             *     * `vent` - Vent
+             *     * `relay` - Relay
+             *     * `shelves` - Shelves
+             *     * `note` - Note
+             * @enum {string}
+             */
+            kind: "elements" | "ohms" | "sensor" | "vent" | "relay" | "shelves" | "note";
+            member: components["schemas"]["PersonNamedOut"];
+            /** Format: double */
+            over_new_fraction: number | null;
+            shelf_count: number | null;
+            title: string;
+            words: string;
+        };
+        /** @description Some ServiceOut rows, and where the next ones are. */
+        ServiceOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["ServiceOut"][];
         };
         /** @description A piece of a planned set that has an id or a mark already. */
         SetPieceInRequest: {
@@ -8769,6 +9315,30 @@ export interface components {
             /** Format: double */
             wall_limit_mm?: number;
         };
+        ShareAnswerInRequest: {
+            /**
+             * @description * `yes` - yes
+             *     * `no` - no
+             * @enum {string}
+             */
+            answer: "yes" | "no";
+            /** Format: uuid */
+            approval_id: string;
+            /** @default  */
+            words: string;
+        };
+        ShareAnswerOut: {
+            /**
+             * @description * `yes` - yes
+             *     * `no` - no
+             * @enum {string}
+             */
+            answer: "yes" | "no";
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+        };
         /** @description The shared phone that asks, and who may pick themselves on it. */
         SharedPhoneOut: {
             /** Format: uuid */
@@ -8776,6 +9346,12 @@ export interface components {
             name: string;
             readonly people: components["schemas"]["HolderOut"][];
             studio: components["schemas"]["MyStudioOut"];
+        };
+        SharedPhotoOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
         };
         /** @description Some alike shelves: a round one has a diameter, any other a width and a depth. */
         ShelfInRequest: {
@@ -9158,6 +9734,7 @@ export interface components {
             is_taken_back: boolean;
             member: components["schemas"]["PersonNamedOut"];
             note: string | null;
+            photo_ids: string[];
             /** Format: date-time */
             taken_back_at: string | null;
             taken_back_by: components["schemas"]["PersonNamedOut"] | null;
@@ -9174,14 +9751,21 @@ export interface components {
         };
         /** @description What every answer to an act says. */
         TestReportActOut: {
-            cautions: components["schemas"]["WordOut"][];
+            cautions: string[];
             /** Format: uuid */
             id: string;
             journal_seq: number;
-            report: components["schemas"]["TestReportOut"];
+            report: components["schemas"]["JudgedReportOut"];
         };
-        /** @description What a laboratory wrote. `…_is_below`: it wrote "less than" that value. */
+        /**
+         * @description What a laboratory wrote. `…_is_below`: it wrote "less than" that value.
+         *
+         *     The depth and volume of the tested ware may be left out where the piece is named: then they are
+         *     its design's.
+         */
         TestReportInRequest: {
+            /** Format: double */
+            area_dm2?: number | null;
             /**
              * Format: int64
              * @description Highest journal number this device had seen.
@@ -9193,10 +9777,21 @@ export interface components {
             /** Format: double */
             cadmium_value: number;
             /** Format: uuid */
+            commission_id?: string | null;
+            /**
+             * @description * `table` - table
+             *     * `cooking` - cooking
+             *     * `storage` - storage
+             * @enum {string|null}
+             */
+            contact?: "table" | "cooking" | "storage" | null;
+            /** Format: uuid */
             corrects?: string | null;
             depth_mm?: number | string | null;
             /** @default  */
             glaze: string;
+            /** Format: uuid */
+            glaze_batch_id?: string | null;
             /**
              * Format: date-time
              * @description When it happened, as the person says.
@@ -9207,13 +9802,27 @@ export interface components {
              * @description Made by the writer; the same id sent again is the same act.
              */
             id: string;
-            /** @default false */
-            is_lid_tested: boolean;
             laboratory: string;
             /** @default false */
             lead_is_below: boolean;
             /** Format: double */
             lead_value: number;
+            /** @default false */
+            lid_cadmium_is_below: boolean;
+            /**
+             * Format: double
+             * @description What the inside of the lid gave off, tested apart. [mg]
+             */
+            lid_cadmium_mg?: number | null;
+            /** @default false */
+            lid_lead_is_below: boolean;
+            /**
+             * Format: double
+             * @description What the inside of the lid gave off, tested apart. [mg]
+             */
+            lid_lead_mg?: number | null;
+            /** Format: uuid */
+            load_id?: string | null;
             /** @default  */
             note: string;
             /** @default  */
@@ -9242,12 +9851,18 @@ export interface components {
         };
         /** @description What a laboratory wrote, as it wrote it. */
         TestReportOut: {
+            /** Format: double */
+            area_dm2: number | null;
             cadmium_is_below: boolean;
             /** Format: double */
             cadmium_value: number;
+            /** Format: uuid */
+            commission_id: string | null;
+            contact: string;
             /** Format: double */
             depth_mm: number | null;
             glaze: string;
+            glaze_batch: components["schemas"]["GlazeNamedOut"] | null;
             /** Format: date-time */
             happened_at: string;
             /** Format: uuid */
@@ -9257,20 +9872,27 @@ export interface components {
             lead_is_below: boolean;
             /** Format: double */
             lead_value: number;
+            lid_cadmium_is_below: boolean;
+            /** Format: double */
+            lid_cadmium_mg: number | null;
+            lid_lead_is_below: boolean;
+            /** Format: double */
+            lid_lead_mg: number | null;
             member: components["schemas"]["PersonNamedOut"];
+            /** Format: uuid */
+            occasion_id: string | null;
             occasion_name: string;
             piece: components["schemas"]["ReportedPieceOut"] | null;
             /** Format: date */
             reported_on: string;
-            unit: string;
+            /**
+             * @description * `mg_per_l` - Per Litre
+             *     * `mg_per_dm2` - Per Area
+             * @enum {string}
+             */
+            unit: "mg_per_l" | "mg_per_dm2";
             /** Format: double */
             volume_ml: number | null;
-        };
-        /** @description Some TestReportOut rows, and where the next ones are. */
-        TestReportOutPage: {
-            /** @description Address of the next page. */
-            next: string | null;
-            results: components["schemas"]["TestReportOut"][];
         };
         /** @description So many of something that is no piece here: test bars, shelves of others. */
         ThingForLoadInRequest: {
@@ -9514,6 +10136,17 @@ export interface components {
              */
             temperature: "c" | "f";
         };
+        VerdictOut: {
+            /**
+             * @description * `within` - within
+             *     * `over` - over
+             *     * `not_tested` - not_tested
+             *     * `not_told` - not_told
+             * @enum {string}
+             */
+            code: "within" | "over" | "not_tested" | "not_told";
+            words: string;
+        };
         VisitOut: {
             /** Format: date-time */
             at: string;
@@ -9736,6 +10369,72 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    shares_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        [key: string]: unknown;
+                    };
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    shares_answer: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ShareAnswerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShareAnswerOut"];
+                };
             };
             /** @description What went wrong. */
             default: {
@@ -10746,8 +11445,9 @@ export interface operations {
                  *     * `firings` - firings
                  *     * `promises` - promises
                  *     * `clients` - clients
+                 *     * `photos` - photos
                  */
-                filter?: "all" | "losses" | "firings" | "promises" | "clients";
+                filter?: "all" | "losses" | "firings" | "promises" | "clients" | "photos";
             };
             header?: never;
             path: {
@@ -10786,8 +11486,9 @@ export interface operations {
                  *     * `firings` - firings
                  *     * `promises` - promises
                  *     * `clients` - clients
+                 *     * `photos` - photos
                  */
-                filter?: "all" | "losses" | "firings" | "promises" | "clients";
+                filter?: "all" | "losses" | "firings" | "promises" | "clients" | "photos";
             };
             header?: never;
             path: {
@@ -10839,6 +11540,107 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["OrderLineActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    links_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LinkListOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_links_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LinkInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LinkMadeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    links_preview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LinkPreviewInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LinkPreviewOut"];
                 };
             };
             /** @description What went wrong. */
@@ -10936,72 +11738,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CommissionActOut"];
-                };
-            };
-            /** @description What went wrong. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    commission_reports_list: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                commission_id: string;
-                slug: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["TestReportOutPage"];
-                };
-            };
-            /** @description What went wrong. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    studios_commissions_reports_create: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                commission_id: string;
-                slug: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["TestReportInRequest"];
-            };
-        };
-        responses: {
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["TestReportActOut"];
                 };
             };
             /** @description What went wrong. */
@@ -11971,6 +12707,72 @@ export interface operations {
             };
         };
     };
+    kiln_service_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                kiln_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ServiceOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_kilns_service_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                kiln_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ServiceInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ServiceActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     studios_lines_partial_update: {
         parameters: {
             query?: never;
@@ -12063,6 +12865,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["OrderLineActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_links_revocations_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                link_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RevocationInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LinkActOut"];
                 };
             };
             /** @description What went wrong. */
@@ -14228,6 +15065,37 @@ export interface operations {
             };
         };
     };
+    pieces_food_contact: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FoodContactOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     pieces_history: {
         parameters: {
             query?: never;
@@ -14378,6 +15246,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PartActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_photos_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PhotographedInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PhotographedOut"];
                 };
             };
             /** @description What went wrong. */
@@ -15404,6 +16307,70 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["BarOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    test_reports_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JudgedReportOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_test_reports_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TestReportInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestReportActOut"];
                 };
             };
             /** @description What went wrong. */
