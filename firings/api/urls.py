@@ -11,6 +11,7 @@ from . import (
     queue,
     readings,
     retractions,
+    routes_links,
     routes_loads,
     search,
 )
@@ -43,4 +44,5 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{STUDIO}search/", search.Search.as_view()),
     path(f"{STUDIO}retractions/", retractions.RetractionList.as_view()),
     *routes_loads.urlpatterns,
+    *routes_links.urlpatterns,
 ]

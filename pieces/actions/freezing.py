@@ -1,7 +1,5 @@
 """Keeping the history of an order as it stands, to the letter."""
 
-from dataclasses import replace
-
 from django.db import transaction
 
 from pieces.models import Commission
@@ -34,5 +32,13 @@ def freeze(*, act: Act, commission: Commission) -> FrozenCopy:
 
 def freeze_after(act: Act, commission: Commission) -> FrozenCopy:
     """Keep a copy behind an act that ends the order, as an act of its own."""
-    own = replace(act, id=act.row_id(commission.pk), corrects=None, note="", as_typed={})
+    own = Act(
+        id=act.row_id(commission.pk),
+        studio=act.studio,
+        member=act.member,
+        device=act.device,
+        happened_at=act.happened_at,
+        written_at=act.written_at,
+        based_on=act.based_on,
+    )
     return freeze(act=own, commission=commission)

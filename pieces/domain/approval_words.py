@@ -82,3 +82,11 @@ def message(number: str, about: str, due: date) -> str:
         f"Your order {number}: we need your yes or no about the {ABOUT[about]} by {day(due)}. "
         "Please answer on the page we sent you, or ring us. Until then that work waits."
     )
+
+
+def to_client(answer: str, through: str) -> str:
+    """Return what was answered, to the client themselves."""
+    if answer == "let_go":
+        return "No answer is needed any more."
+    said = "yes" if answer == "yes" else "no"
+    return f"You said {said}." if through == "link" else f"You said {said}, as you told us."

@@ -128,7 +128,8 @@ def _changed(facts: Facts) -> str:
     return f"{said} ({USES.get(use, use)})" if use else said
 
 
-def _report(facts: Facts) -> str:
+def report(facts: Facts) -> str:
+    """Return what a laboratory wrote, in figures."""
     unit = {"mg_per_l": "mg/l", "mg_per_dm2": "mg/dm²"}.get(facts["unit"], facts["unit"])
     lead = f"{'< ' if facts['lead_is_below'] else ''}{facts['lead_value']:g} {unit}"
     cadmium = f"{'< ' if facts['cadmium_is_below'] else ''}{facts['cadmium_value']:g} {unit}"
@@ -145,7 +146,7 @@ _TELLS: Final[Mapping[str, Callable[[Facts], str]]] = {
     "changed_commission": _changed,
     "added_line": lambda facts: f"a line was added: {facts['wanted_sets']} wanted",
     "changed_line": _line_changed,
-    "recorded_report": _report,
+    "recorded_report": report,
     "asked_approval": lambda facts: approval_words.asked(facts["about"], facts["due_date"]),
     "answered_approval": lambda facts: approval_words.answered(
         facts["about"], facts["answer"], facts["through"]

@@ -241,7 +241,18 @@ LOGGING = {
     "version": 1,
     "disable_existing_loggers": False,
     "formatters": {"line": {"format": "%(asctime)s %(levelname)s %(name)s %(message)s"}},
-    "handlers": {"stderr": {"class": "logging.StreamHandler", "formatter": "line"}},
+    "filters": {"hide keys": {"()": "studio.project.redaction.HideKeys"}},
+    "handlers": {
+        "stderr": {
+            "class": "logging.StreamHandler",
+            "formatter": "line",
+            "filters": ["hide keys"],
+        }
+    },
     "root": {"handlers": ["stderr"], "level": "INFO"},
-    "loggers": {"django": {"level": "INFO"}, "celery.app.trace": {"level": "WARNING"}},
+    "loggers": {
+        "django": {"level": "INFO"},
+        "django.request": {"filters": ["hide keys"]},  # it writes the addresses of requests
+        "celery.app.trace": {"level": "WARNING"},
+    },
 }
