@@ -1,6 +1,7 @@
 """Photos: of some things, and the bytes of one. Those of an act are its entry's `photos`."""
 
 from collections.abc import Iterable
+from typing import Any
 from uuid import UUID
 
 from django.core.files.storage import default_storage
@@ -38,7 +39,8 @@ def read(photo: Photo, size: PhotoSize) -> bytes:
 
 def ids_of(entry: JournalEntry) -> list[UUID]:
     """Return the photos said with an act whose `photos` were read along."""
-    return [row.photo_id for row in entry.photos.all()]
+    rows: Any = entry.photos.all()
+    return [row.photo_id for row in rows]
 
 
 def ids_by_subject(studio: Studio, subject_ids: Iterable[UUID]) -> dict[UUID, list[UUID]]:

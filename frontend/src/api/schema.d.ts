@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 9754e741746c60055b73467d6f67a28e93952db39c105afdf4d04c005ec24654
-// types 9fd28b811cac22b85dc9fb44bd89952a9b0e890bc45d4f1d0569e9df01e986a2
+// document 597b5d0d885a0ab647c435a288f58650212350222ae7a0e88604e66054d9d238
+// types f620a623a36c729f80cd112906ecc47070f0ea923c8e84af592c25c451b78bfa
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -5406,12 +5406,17 @@ export interface components {
              * @enum {string}
              */
             people: "nobody" | "initials" | "first_name";
-            photo_ids?: string[];
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
             sent_at?: string;
+            shown_photo_ids?: string[];
             shows?: ("counts" | "delivery" | "approvals" | "stages" | "history" | "losses" | "papers")[];
         };
         LinkListOut: {
@@ -5458,7 +5463,7 @@ export interface components {
              * @enum {string}
              */
             people: "nobody" | "initials" | "first_name";
-            photo_ids?: string[];
+            shown_photo_ids?: string[];
             shows?: ("counts" | "delivery" | "approvals" | "stages" | "history" | "losses" | "papers")[];
         };
         LinkPreviewOut: {
