@@ -157,7 +157,7 @@ class FoodContactOut(PieceFoodOut):
 
 def given_report(given: Mapping[str, Any]) -> dict[str, Any]:
     """Return what was given as the row holds it; what the piece's design knows is filled in."""
-    names = [name for name in TestReportIn().fields if name not in ActIn().fields]
+    names = {str(name) for name in TestReportIn().fields} - {str(name) for name in ActIn().fields}
     row = {name.removesuffix("_id"): given.get(name.removesuffix("_id")) for name in names}
     load, piece = row.pop("load"), row["piece"]
     if load is not None:

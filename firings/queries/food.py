@@ -122,7 +122,7 @@ def _report(row: TestReport, loads: Mapping[UUID | None, Firing]) -> Report:
 
 def _coats_of(ids: list[UUID]) -> dict[UUID, _Coats]:
     found: dict[UUID, _Coats] = {pk: _Coats() for pk in ids}
-    rows = StageEvent.objects.filter(piece__in=ids, state__in=COATS).agreed()
+    rows: Any = StageEvent.objects.filter(piece__in=ids, state__in=COATS).agreed()
     for row in rows.select_related("glaze_batch").order_by("happened_at", "id"):
         coat = found[row.piece_id]
         if row.state == stages.GLAZE_FIRED.state:

@@ -1,5 +1,7 @@
 """Keeping what is given out of hand, byte for byte."""
 
+from uuid import UUID
+
 from django.db import transaction
 
 from studio.models import Act, FrozenCopy, JournalEntry
@@ -12,7 +14,7 @@ def freeze(
     act: Act,
     entry: JournalEntry,
     kind: str,
-    subject: tuple[str, object],
+    subject: tuple[str, UUID],
     title: str,
     body: bytes,
     media_type: str,

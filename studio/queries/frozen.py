@@ -2,6 +2,7 @@
 
 import hashlib
 from collections.abc import Iterable
+from typing import Any
 from uuid import UUID
 
 from django.db.models import QuerySet
@@ -16,12 +17,12 @@ def digest_of(body: bytes) -> str:
 
 def is_whole(copy: FrozenCopy) -> bool:
     """Say whether the copy is still what its journal entry says was given out."""
-    return digest_of(bytes(copy.body)) == copy.sha256 == copy.entry.facts.get("sha256")
+    return bool(digest_of(bytes(copy.body)) == copy.sha256 == copy.entry.facts.get("sha256"))
 
 
 def copies_of(studio: Studio, subject_id: UUID, *, kind: str) -> "QuerySet[FrozenCopy]":
     """Return the copies of a thing without their bytes, newest first."""
-    rows = FrozenCopy.objects.of(studio).filter(subject_id=subject_id, kind=kind)
+    rows: Any = FrozenCopy.objects.of(studio).filter(subject_id=subject_id, kind=kind)
     found: QuerySet[FrozenCopy] = rows.defer("body").select_related("entry__member")
     return found.order_by("-happened_at", "-known_seq")
 
