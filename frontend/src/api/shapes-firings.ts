@@ -30,6 +30,9 @@ export type Result = "fired" | "not_fired" | "broken" | "damp";
 export type KilnReadAnswer = Schemas["KilnReadOut"];
 export type TicketRow = Schemas["FiringTicketOut"];
 
+export type ServiceRow = Schemas["ServiceOut"];
+export type ServiceKind = ServiceRow["kind"];
+
 export type FeesAnswer = Schemas["FeesOut"];
 export type FeeShare = Schemas["FeeShareOut"];
 

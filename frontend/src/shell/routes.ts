@@ -17,6 +17,7 @@ export const ROUTES: readonly ScreenRoute[] = [
   { path: "/kilns/weeks", screen: lazy(async () => (await import("../features/firings/weeks")).WeeksScreen) },
   { path: "/kilns/waiting", screen: lazy(async () => (await import("../features/firings/waiting")).WaitingWareScreen) },
   { path: "/kilns/new", screen: lazy(async () => (await import("../features/firings/write-kiln")).NewKilnScreen) },
+  { path: "/kilns/:id/book", screen: lazy(async () => (await import("../features/firings/kiln-book")).KilnBookScreen) },
   { path: "/kilns/:id/change", screen: lazy(async () => (await import("../features/firings/write-kiln")).ChangeKilnScreen) },
   { path: "/programmes", screen: lazy(async () => (await import("../features/firings/programmes")).ProgrammesScreen) },
   { path: "/programmes/new", screen: lazy(async () => (await import("../features/firings/write-programme")).NewProgrammeScreen) },

@@ -1,6 +1,6 @@
 /** The kilns: what each is doing, till when and who watches; the next slots; the ware that waits, and the rule of its order. */
 import type { Coming, KilnNow } from "../../api/shapes-firings";
-import { count, joinFacts } from "../../domain/format";
+import { count, joinFacts, upperFirst } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
@@ -113,15 +113,16 @@ function WaitingBlock({ queue }: { queue: Queue | null }) {
   );
 }
 
-/** Age and what somebody wrote beside it: each kiln's own screen has the rest. */
+/** What its book asks a technician to look at first; each kiln's own screen has the rest. */
 function Health({ kilns }: { kilns: readonly KilnNow[] }) {
   if (kilns.length === 0) return null;
   return (
     <Block name="How they are">
-      {kilns.map((kiln) => {
-        const verdict = `${count(kiln.firings, "firing", "firings")}, ${String(Math.round(kiln.hot_h))}\u202fh hot`;
-        const evidence = joinFacts(kiln.is_out_of_use ? `out of use: ${kiln.out_of_use_reason}` : null, kiln.remarks || null, `sensor ${count(kiln.sensor_firings, "firing", "firings")}`);
-        return <Row key={kiln.id} mark={kiln.number} noun={kiln.name} natch={kiln.is_out_of_use ? "hand" : "none"} verdict={verdict} evidence={evidence} href={`/kilns/${kiln.id}`} spoken={`${kiln.number}: ${verdict}. ${evidence}`} />;
+      {kilns.map(({ id, number, name, is_out_of_use, out_of_use_reason, remarks, health }) => {
+        const [note] = health.notes;
+        const verdict = upperFirst(note?.detail ?? health.elements_words);
+        const evidence = joinFacts(is_out_of_use && `out of use: ${out_of_use_reason}`, note && health.elements_words, health.ohms_words, remarks, `sensor: ${health.sensor_words}`);
+        return <Row key={id} mark={number} noun={name} natch={is_out_of_use || note ? "hand" : "none"} verdict={verdict} evidence={evidence} href={`/kilns/${id}`} spoken={`${number}: ${verdict}. ${evidence.replaceAll(" · ", ", ")}.`} />;
       })}
     </Block>
   );

@@ -43,6 +43,6 @@ export function programmeWords({ cone, top_c, hours, segments, needed, warnings 
 
 function Line({ programme, units, mayPlan }: { programme: Programme; units: Units; mayPlan: boolean }) {
   const { verdict, evidence } = programmeWords(programme, units);
-  const words = { mark: "", natch: programme.warnings.length > 0 ? "hand" : "none", verdict: upperFirst(programme.name), evidence: joinFacts(verdict, ...evidence.split(" · ")), spoken: `${programme.name}: ${verdict}. ${evidence.replaceAll(" · ", ", ")}.` } as const;
+  const words = { mark: programme.cone, noun: "cone", natch: programme.warnings.length > 0 ? "hand" : "none", verdict: upperFirst(programme.name), evidence: joinFacts(verdict, ...evidence.split(" · ")), spoken: `${programme.name}: ${verdict}. ${evidence.replaceAll(" · ", ", ")}.` } as const;
   return mayPlan ? <Row {...words} href={`/programmes/${programme.id}`} /> : <Row {...words} />;
 }

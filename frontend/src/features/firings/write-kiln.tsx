@@ -16,6 +16,7 @@ import { KilnForm } from "./kiln-form";
 import { kilnChanges, kilnFields, kilnTyped, NO_KILN } from "./kiln-typed";
 import type { KilnTyped } from "./kiln-typed";
 import css from "./kilns.module.css";
+import { OneKiln } from "./one-kiln";
 import { useKilns } from "./use-kilns";
 import type { Kilns } from "./use-kilns";
 
@@ -27,16 +28,7 @@ export function NewKilnScreen() {
 }
 
 export function ChangeKilnScreen({ id = "" }: { id?: string }) {
-  const screen = useKilns();
-  return (
-    <WhenHeard title="Kiln" within={HOME} screen={screen}>
-      {(kilns) => {
-        const kiln = kilns.kilns.find((one) => one.id === id);
-        if (kiln === undefined) return <Screen title="Kiln" within={HOME} isSeam={false}><p>No such kiln here.</p></Screen>;
-        return <WriteKiln key={id} kilns={kilns} kiln={kiln} again={screen.again} />;
-      }}
-    </WhenHeard>
-  );
+  return <OneKiln id={id}>{(kiln, kilns, _, again) => <WriteKiln key={id} kilns={kilns} kiln={kiln} again={again} />}</OneKiln>;
 }
 
 function WriteKiln({ kilns, kiln: given, again }: { kilns: Kilns; kiln: KilnNow | null; again: () => void }) {

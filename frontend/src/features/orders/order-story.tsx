@@ -3,7 +3,6 @@ import { useState } from "preact/hooks";
 import { clock } from "../../domain/clock";
 import { Act, Choice } from "../../ui/act";
 import { Fact } from "../../ui/seam";
-import { studioPath, useSession } from "../common/session";
 import type { KeptTelling } from "./order-view";
 import type { Around } from "./order-words";
 import { StoryLines } from "./story-lines";
@@ -13,7 +12,6 @@ import { useFilter, useOlder, useStory, useTable } from "./use-story";
 import type { Story } from "./use-story";
 
 export function OrderStory({ orderId, kept, around }: { orderId: string; kept: readonly KeptTelling[]; around: Around }) {
-  const { slug } = useSession().membership.studio;
   const [filter, choose] = useFilter();
   const story = useStory(orderId, filter);
   const table = useTable(orderId);
@@ -26,7 +24,6 @@ export function OrderStory({ orderId, kept, around }: { orderId: string; kept: r
         <Fact key={telling.id} label={clock(telling.at, around.zone)} natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"} />
       ))}
       <Rows key={filter} story={story} around={around} isFirst={fresh.length === 0} isAll={filter === "all"} />
-      <p class={css.table}><a href={studioPath(slug, `commissions/${orderId}/history.csv`)} download="history.csv">The whole story as a table, CSV</a></p>
       <div class={css.older}><Act spoken="This story as a table, to keep or to print" onPress={() => { location.assign(table(filter)); }}>As a table</Act></div>
     </section>
   );
