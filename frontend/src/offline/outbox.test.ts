@@ -41,6 +41,7 @@ describe("order", () => {
     await one.outbox.wake();
 
     expect(held).toEqual({ photo: "waiting", "with photo": "waiting" });
+    expect(await one.outbox.state().acts[0]?.photo?.text()).toBe("a picture");
     expect(one.sent.slice(-2)).toEqual(["photo", "with photo"]);
     expect(states(one)).toEqual({ photo: "heard", "with photo": "heard" });
   });

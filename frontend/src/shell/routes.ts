@@ -37,6 +37,7 @@ export const ROUTES: readonly ScreenRoute[] = [
   { path: "/found/:id", screen: lazy(async () => (await import("../features/found/found-one")).FoundOneScreen) },
   { path: "/pieces/:id/ticket", screen: lazy(async () => (await import("../features/firings/ticket")).TicketScreen) },
   { path: "/pieces/:id", screen: lazy(async () => (await import("../features/pieces/piece")).PieceScreen) },
+  { path: "/photos/:id", screen: lazy(async () => (await import("../features/photos/photo")).PhotoScreen) },
   { path: "/find", screen: lazy(async () => (await import("../features/find/find")).FindScreen) },
   { path: "/due", screen: lazy(async () => (await import("../features/studio/due")).DueScreen) },
   { path: "/me", screen: lazy(async () => (await import("../features/studio/me")).MeScreen) },

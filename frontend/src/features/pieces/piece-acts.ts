@@ -4,6 +4,7 @@ import { mass } from "../../domain/format";
 import type { Units } from "../../domain/format";
 import { quantity } from "../../domain/typed";
 import type { JsonObject } from "../../offline/kept-act";
+import type { TakenPhoto } from "../common/taken-photo";
 import type { ScreenAct } from "../common/use-outbox";
 import { feelWords } from "./drying-words";
 import { COVERS } from "./stage";
@@ -57,6 +58,11 @@ export function visit(pieceId: string, spot: Spot & { act?: string }, { reason, 
   return { path: `pieces/${pieceId}/stage-events/`, fields, verb: spot.state === "joined" ? "joined" : "stage_set", about, said };
 }
 
+/** Nothing else is said of it. */
+export function photograph(pieceId: string, photos: readonly TakenPhoto[]): Draft {
+  return { path: `pieces/${pieceId}/photos/`, fields: {}, photos, verb: "photographed", about: { piece_id: pieceId }, said: photos.length > 1 ? "Photographs" : "Photograph" };
+}
+
 export const ENDS = [
   { value: "scrapped", words: "Scrapped" },
   { value: "missing", words: "Missing" },
@@ -71,15 +77,16 @@ export interface Loss {
   partId: string | null;
   isGuess: boolean;
   reclaim: "none" | "plain" | "mixed" | null;
+  photos: TakenPhoto[];
 }
 
-export function loss(pieceId: string, { state, cause, partId, isGuess, reclaim }: Loss): Draft {
+export function loss(pieceId: string, { state, cause, partId, isGuess, reclaim, photos }: Loss): Draft {
   const words = ENDS.find((end) => end.value === state)?.words ?? state;
   const fields: JsonObject = {
     stage: "lost", state, cause, cause_is_guess: isGuess, ...(partId ? { part_id: partId } : {}), ...(reclaim ? { reclaim } : {}),
   };
   const about = { piece_id: pieceId, stage: "lost", state, state_words: words.toLowerCase() };
-  return { path: `pieces/${pieceId}/stage-events/`, fields, verb: "scrapped", about, said: cause ? `${words}: ${cause}` : words };
+  return { path: `pieces/${pieceId}/stage-events/`, fields, photos, verb: "scrapped", about, said: cause ? `${words}: ${cause}` : words };
 }
 
 export const BACK_REASONS = ["damp on the shelf", "wetted again", "stripped and washed", "second glaze firing", "not fired through", "entered wrongly"] as const;
@@ -87,6 +94,7 @@ export const BACK_REASONS = ["damp on the shelf", "wetted again", "stripped and 
 /** What this person may do to the piece; the server decides, this only spares them a no. */
 export interface May {
   move: boolean;
+  photo: boolean;
   check: boolean;
   cover: boolean;
   advance: boolean;
@@ -99,6 +107,7 @@ export function mayDo({ piece }: PieceAnswer, grants: readonly string[], roles: 
   const own = (grant: string): boolean => isOwn && grants.includes(grant);
   return {
     move: grants.includes("move_place"),
+    photo: grants.includes("add_photo"),
     check: own("check_own"),
     cover: own("cover_own"),
     advance: own("advance_own") || grants.includes("advance_any"),

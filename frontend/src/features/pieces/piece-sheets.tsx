@@ -4,9 +4,11 @@ import { clock } from "../../domain/clock";
 import { instantOf } from "../../domain/wall";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
+import { PhotoField } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
-import { BACK_REASONS, CATCHING_UP, CAUSES, ENDS, loss, move, visit } from "./piece-acts";
+import type { TakenPhoto } from "../common/taken-photo";
+import { BACK_REASONS, CATCHING_UP, CAUSES, ENDS, loss, move, photograph, visit } from "./piece-acts";
 import type { Loss } from "./piece-acts";
 import css from "./piece.module.css";
 import { PlaceChoice } from "./place-choice";
@@ -34,6 +36,8 @@ function sheetOf(piece: Piece): [string, preact.JSX.Element] {
       return ["further on", <FurtherOn key="on" piece={piece} />];
     case "back":
       return ["back, with a reason", <BackMove key="back" piece={piece} />];
+    case "photo":
+      return ["photo", <Photograph key="photo" piece={piece} />];
     case "end":
       return ["lost", <End key="end" piece={piece} />];
     default:
@@ -59,6 +63,7 @@ function More({ piece }: { piece: Piece }) {
     <>
       <div class={css.stack}>
         <Act onPress={open("move")} isDisabled={!may.move}>Move…</Act>
+        <Act onPress={open("photo")} isDisabled={!may.photo}>Photo…</Act>
         {isAlive && <Act onPress={open("touch")} isDisabled={!may.check}>Check by touch…</Act>}
         {isAlive && <Act onPress={open("weigh")} isDisabled={!may.check}>Weigh…</Act>}
         {isAlive && <Act onPress={open("cover")} isDisabled={!may.cover}>Cover…</Act>}
@@ -112,12 +117,24 @@ function BackMove({ piece }: { piece: Piece }) {
   );
 }
 
+function Photograph({ piece }: { piece: Piece }) {
+  const { id, mark } = piece.view.answer.piece;
+  const [photos, change] = useState<TakenPhoto[]>([]);
+  return (
+    <>
+      <p>Kept with {mark} for good, without the place and the camera. Mind what else is in the picture.</p>
+      <PhotoField photos={photos} onChange={change} />
+      <MainAct isDisabled={photos.length === 0} onPress={() => { piece.keep(photograph(id, photos)); }}>Keep with {mark}</MainAct>
+    </>
+  );
+}
+
 const RECLAIMS = [{ value: "none", words: "No clay back" }, { value: "plain", words: "Plain clay" }, { value: "mixed", words: "Mixed colours" }] as const;
 
 /** The second step of an ending: how, why, which part; nothing here is the main act. */
 function End({ piece }: { piece: Piece }) {
   const { parts, piece: { id, mark, stage } } = piece.view.answer;
-  const [ending, change] = useState<Loss>({ state: "scrapped", cause: "", partId: null, isGuess: false, reclaim: null });
+  const [ending, change] = useState<Loss>({ state: "scrapped", cause: "", partId: null, isGuess: false, reclaim: null, photos: [] });
   const set = (part: Partial<Loss>): void => { change({ ...ending, ...part }); };
   const isScrap = ending.state === "scrapped";
   const isUnfired = ["pressing", "assembly", "drying"].includes(stage);
@@ -138,6 +155,7 @@ function End({ piece }: { piece: Piece }) {
           The cause is a guess
         </label>
       )}
+      {ending.state !== "missing" && <PhotoField photos={ending.photos} onChange={(photos) => { set({ photos }); }} />}
       <div class={css.far}>
         <Act isDisabled={isScrap && !ending.cause.trim()} onPress={() => { piece.keep(loss(id, { ...ending, cause: isScrap ? ending.cause.trim() : "" })); }}>
           {mark}: {words.toLowerCase()}

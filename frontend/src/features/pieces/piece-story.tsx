@@ -6,6 +6,7 @@ import type { PieceAnswer, Telling } from "../../api/shapes-pieces";
 import { clock } from "../../domain/clock";
 import { Act, SmallAct } from "../../ui/act";
 import { Block, Fact } from "../../ui/seam";
+import { Photos } from "../common/photos";
 import { useZone } from "../common/session";
 import { useUndo } from "../common/use-outbox";
 import { useWholeList } from "../common/use-screen";
@@ -62,6 +63,7 @@ function Told({ answer, kept, now, story, more }: StoryProps & { story: readonly
               <br />
               {line.who}{line.isTakenBack && `, ${line.takenBackBy}`}
               {line.note && <p>{line.note}</p>}
+              <Photos ids={line.photoIds} of={`with ${line.words}, ${label}`} isSmall />
               {isMine && isCorrecting && (
                 <SmallAct
                   spoken={`Take back: ${line.words}, ${label}`}

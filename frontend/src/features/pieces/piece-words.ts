@@ -78,6 +78,7 @@ export interface StoryLine {
   /** `written Mon 19, 08:05`, only where that differs. */
   written: string | null;
   note: string | null;
+  photoIds: readonly string[];
   isTakenBack: boolean;
   takenBackBy: string;
   memberId: string;
@@ -93,6 +94,7 @@ export function storyLine(telling: Telling, { now, zone }: When): StoryLine {
     who: joinFacts(telling.member.first_name, telling.device),
     written: telling.is_late ? `written ${date(written, now, zone)}, ${clock(written, zone)}` : null,
     note: telling.note,
+    photoIds: telling.photo_ids,
     isTakenBack: telling.is_taken_back,
     takenBackBy: telling.taken_back_by ? `taken back by ${telling.taken_back_by.first_name}` : "taken back",
     memberId: telling.member.id,

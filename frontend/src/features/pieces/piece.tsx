@@ -6,6 +6,7 @@ import { StageMark } from "../../ui/marks";
 import { Block, Fact } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { Cautions } from "../common/cautions";
+import { Photos } from "../common/photos";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
@@ -43,6 +44,7 @@ function Ready({ snapshot, heardAt }: { snapshot: PieceAnswer; heardAt: Date | n
     <Screen title={mark} when={titleNote(answer)} within={HOME} heardAt={heardAt} tray={<PieceTray piece={piece} />}>
       <SaidLine mark={mark} saying={saying} />
       <Standing drawing={<StageMark name={markOf(state, cover)} />} verdict={verdict} evidence={evidence} />
+      <LatestPhoto answer={answer} />
       {clash_id !== null && (
         <Fact label="" natch="two" value="Two stories"><a href={`/clashes/${clash_id}`} class={css.way}>Say which stands</a></Fact>
       )}
@@ -52,6 +54,12 @@ function Ready({ snapshot, heardAt }: { snapshot: PieceAnswer; heardAt: Date | n
       <PieceStory answer={answer} kept={kept} now={now} />
     </Screen>
   );
+}
+
+function LatestPhoto({ answer: { photo_ids, piece } }: { answer: PieceAnswer }) {
+  if (photo_ids.length === 0) return null;
+  const note = photo_ids.length > 1 ? `the latest of ${String(photo_ids.length)}; the story has the others` : undefined;
+  return <Fact label="photo"><Photos ids={photo_ids.slice(0, 1)} of={`of ${piece.mark}`} />{note && <p>{note}</p>}</Fact>;
 }
 
 function Coming({ piece: { view: { answer }, drying }, now, zone }: { piece: Piece; now: Date; zone: string }) {
