@@ -7,6 +7,7 @@ from . import (
     kilns,
     loads,
     outlook,
+    papers,
     placements,
     queue,
     readings,
@@ -18,6 +19,7 @@ from . import (
 
 STUDIO = "studios/<slug:slug>/"
 LOAD = f"{STUDIO}loads/<uuid:load_id>/"
+PAPERS = f"{STUDIO}commissions/<uuid:commission_id>/papers/"
 
 urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{STUDIO}kilns/", kilns.KilnList.as_view()),
@@ -41,6 +43,9 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{STUDIO}placements/<uuid:placement_id>/", placements.PlacementOne.as_view()),
     path(f"{STUDIO}placements/<uuid:placement_id>/removals/", placements.RemovalList.as_view()),
     path(f"{STUDIO}commissions/<uuid:commission_id>/outlook/", outlook.CommissionOutlook.as_view()),
+    path(PAPERS, papers.CommissionPapers.as_view()),
+    path(f"{PAPERS}facts/", papers.CommissionPapersFacts.as_view()),
+    path(f"{PAPERS}<uuid:copy_id>/", papers.SignedPapers.as_view()),
     path(f"{STUDIO}search/", search.Search.as_view()),
     path(f"{STUDIO}retractions/", retractions.RetractionList.as_view()),
     *routes_loads.urlpatterns,

@@ -28,6 +28,7 @@ CLIENTS: Final = (
     "promised",
     "handed_over",
     "recorded_report",
+    "signed_papers",
     "asked_approval",
     "answered_approval",
     "made_link",
@@ -147,6 +148,9 @@ _TELLS: Final[Mapping[str, Callable[[Facts], str]]] = {
     "added_line": lambda facts: f"a line was added: {facts['wanted_sets']} wanted",
     "changed_line": _line_changed,
     "recorded_report": report,
+    "signed_papers": lambda facts: (
+        f"papers signed{', declared for food' if facts.get('declares') else ''}"
+    ),
     "asked_approval": lambda facts: approval_words.asked(facts["about"], facts["due_date"]),
     "answered_approval": lambda facts: approval_words.answered(
         facts["about"], facts["answer"], facts["through"]

@@ -1,13 +1,18 @@
-"""Copies as they were given out of hand, and what was heard about their subject since."""
+"""Copies as they were given out of hand."""
 
 import hashlib
-from collections.abc import Iterable
 from typing import Any
 from uuid import UUID
 
 from django.db.models import QuerySet
 
-from studio.models import FrozenCopy, JournalEntry, Studio
+from studio.domain.refusals import Conflict
+from studio.models import FrozenCopy, Studio
+
+
+class NotAsKept(Conflict):
+    code = "not-as-kept"
+    title = "That copy is not what was kept."
 
 
 def digest_of(body: bytes) -> str:
@@ -15,9 +20,12 @@ def digest_of(body: bytes) -> str:
     return hashlib.sha256(body).hexdigest()
 
 
-def is_whole(copy: FrozenCopy) -> bool:
-    """Say whether the copy is still what its journal entry says was given out."""
-    return bool(digest_of(bytes(copy.body)) == copy.sha256 == copy.entry.facts.get("sha256"))
+def body_of(copy: FrozenCopy) -> bytes:
+    """Return what was given out, byte for byte. Raises `NotAsKept`."""
+    body = bytes(copy.body)
+    if not digest_of(body) == copy.sha256 == copy.entry.facts.get("sha256"):
+        raise NotAsKept("Look for it in a backup; the journal still holds its digest.")
+    return body
 
 
 def copies_of(studio: Studio, subject_id: UUID, *, kind: str) -> "QuerySet[FrozenCopy]":
@@ -25,10 +33,3 @@ def copies_of(studio: Studio, subject_id: UUID, *, kind: str) -> "QuerySet[Froze
     rows: Any = FrozenCopy.objects.of(studio).filter(subject_id=subject_id, kind=kind)
     found: QuerySet[FrozenCopy] = rows.defer("body").select_related("entry__member")
     return found.order_by("-happened_at", "-known_seq")
-
-
-def heard_since(copy: FrozenCopy, subjects: Iterable[UUID]) -> "QuerySet[JournalEntry]":
-    """Return the acts about some things that were heard after the copy was made, oldest first."""
-    rows = JournalEntry.objects.filter(studio=copy.studio_id, seq__gt=copy.known_seq)
-    told = rows.filter(subjects__subject_id__in=list(subjects)).distinct()
-    return told.select_related("member", "device").order_by("happened_at", "seq")
