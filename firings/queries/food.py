@@ -25,7 +25,7 @@ from studio.domain.food_contact import (
 )
 from studio.models import Studio
 
-COATS: Final = (stages.GLAZED.state, stages.GLAZE_FIRED.state)
+COATS: Final = (stages.GLAZED.state, stages.IN_GLAZE.state, stages.GLAZE_FIRED.state)
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,10 +41,11 @@ class Eaten:
 
 @dataclass(slots=True)
 class _Coats:
-    """What was told of the glazing of one piece."""
+    """What was told of the glazing of one piece; out of a kiln unfired it is as it was dipped."""
 
     dips: list[Batch | None] = field(default_factory=list)
     occasion: UUID | None = None
+    is_in_kiln: bool = False
 
 
 def eaten(studio: Studio, pieces: Iterable[Piece]) -> list[Eaten]:
@@ -124,12 +125,12 @@ def _coats_of(ids: list[UUID]) -> dict[UUID, _Coats]:
     found: dict[UUID, _Coats] = {pk: _Coats() for pk in ids}
     rows: Any = StageEvent.objects.filter(piece__in=ids, state__in=COATS).agreed()
     for row in rows.select_related("glaze_batch").order_by("happened_at", "id"):
-        coat = found[row.piece_id]
+        coat, batch = found[row.piece_id], row.glaze_batch
         if row.state == stages.GLAZE_FIRED.state:
             coat.occasion = row.occasion_id
-        else:
-            batch = row.glaze_batch
+        elif row.state == stages.GLAZED.state and not (coat.is_in_kiln and batch is None):
             coat.dips.append(Batch(batch.pk, batch.label) if batch else None)
+        coat.is_in_kiln = row.state == stages.IN_GLAZE.state
     return found
 
 

@@ -3,9 +3,11 @@ import pytest
 from pieces.models import TestReport
 from studio.models import JournalEntry
 from tests import factories
+from tests.factories import NOW
 from tests.firings import yard as yards
 from tests.firings.glazed import fire, send_report, told_of
-from tests.pieces.orders import S, jars, piece, take
+from tests.firings.yard import DAY
+from tests.pieces.orders import S, jars, piece, put, take
 
 
 @pytest.fixture
@@ -149,6 +151,20 @@ class TestOnePiece:
 
         assert told["coverage"]["words"] == "not covered yet: no glaze load"
         assert told["fired"] is None
+
+    def test_comes_out_of_a_kiln_that_was_called_off_as_it_was_dipped(
+        self, jar, batch, maker, yard
+    ):
+        put(maker[0], "J01", "glaze", "glazed", NOW - 4 * DAY, glaze_batch=batch)
+        put(maker[0], "J01", "glaze", "in_glaze", NOW - 3 * DAY)
+        put(maker[0], "J01", "glaze", "glazed", NOW - 2 * DAY)
+        load = yards.load(yard, "glaze", number="F-210")
+        put(maker[0], "J01", "glaze", "glaze_fired", NOW - DAY, occasion_id=load.pk)
+
+        told = told_of(maker[1], piece("J01"))
+
+        assert [row["label"] for row in told["glaze_batches"]] == ["GB-07"]
+        assert told["coverage"]["code"] == "no_report"
 
     def test_of_another_studio_is_unknown(self, jar, stranger):
         path = f"/api/v1/studios/quay/pieces/{piece('J01').pk}/food-contact/"
