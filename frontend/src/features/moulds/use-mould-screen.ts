@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Page } from "../../api/pages";
-import type { BookingRow, CastingRow, MouldPartRow, MouldWeighing } from "../../api/shapes-moulds";
+import type { BookingRow, CastingRow, InspectionRow, MouldPartRow, MouldWeighing } from "../../api/shapes-moulds";
 import { mass } from "../../domain/format";
 import { quantity } from "../../domain/typed";
 import { instantOf } from "../../domain/wall";
@@ -22,6 +22,7 @@ export interface MouldScreenState {
   castings: readonly CastingRow[];
   bookings: readonly BookingRow[];
   weighings: readonly MouldWeighing[];
+  looks: readonly InspectionRow[];
   kept: readonly KeptAct[];
   saying: Saying;
   weighRefused: Refused;
@@ -47,6 +48,7 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
   const castings = useScreen<Page<CastingRow>>(`${path}castings/`, { every_s: 600 });
   const bookings = useScreen<Page<BookingRow>>(`${path}bookings/`);
   const weighings = useScreen<Page<MouldWeighing>>(`${path}weighings/`);
+  const looks = useScreen<Page<InspectionRow>>(`${path}inspections/`, { every_s: 600 });
   const seq = readiness.journal_seq;
   const saying = useSaid(seq);
   const weighRefused = useRefused("mould_weighed", set.id);
@@ -61,7 +63,7 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
     open("none");
   };
   return {
-    castings: listOf(castings), bookings: listOf(bookings), weighings: listOf(weighings), kept, saying, weighRefused, bookRefused, sheet, open,
+    castings: listOf(castings), bookings: listOf(bookings), weighings: listOf(weighings), looks: listOf(looks), kept, saying, weighRefused, bookRefused, sheet, open,
     may: {
       weigh: hasGrant(membership, "press_own"), book: hasGrant(membership, "book_moulds"),
       edit: isMine && hasGrant(membership, "edit_own_moulds"), report: hasGrant(membership, "report_damage"),

@@ -69,7 +69,7 @@ describe("a photo", () => {
   it("of the piece stands on its screen, and leads to the whole", async () => {
     const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": pieceSample({}, { photo_ids: ["late", "early"] }) });
 
-    await until(() => { expect(phone.has("the latest of 2")).toBe(true); });
+    await until(() => { expect(phone.has("latest of 2")).toBe(true); });
     const link = phone.root.querySelector("a[href='/photos/late']");
     expect(link?.querySelector("img")?.getAttribute("src")).toBe("/api/v1/studios/barn/photos/late/thumbnail/");
     expect(link?.getAttribute("aria-label")).toBe("Photo of S04");

@@ -58,8 +58,8 @@ function Ready({ snapshot, heardAt }: { snapshot: PieceAnswer; heardAt: Date | n
 
 function LatestPhoto({ answer: { photo_ids, piece } }: { answer: PieceAnswer }) {
   if (photo_ids.length === 0) return null;
-  const note = photo_ids.length > 1 ? `the latest of ${String(photo_ids.length)}; the story has the others` : undefined;
-  return <Fact label="photo"><Photos ids={photo_ids.slice(0, 1)} of={`of ${piece.mark}`} />{note && <p>{note}</p>}</Fact>;
+  const note = photo_ids.length > 1 ? `latest of ${String(photo_ids.length)}` : undefined;
+  return <Fact label="photo" note={note}><Photos ids={photo_ids.slice(0, 1)} of={`of ${piece.mark}`} /></Fact>;
 }
 
 function Coming({ piece: { view: { answer }, drying }, now, zone }: { piece: Piece; now: Date; zone: string }) {
