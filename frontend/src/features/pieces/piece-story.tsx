@@ -49,7 +49,7 @@ function Told({ answer, kept, now, story, more }: StoryProps & { story: readonly
   return (
     <Block name="Story" count={answer.history_count + kept.length}>
       {kept.map((telling) => (
-        <li key={telling.id}><Fact label={clock(telling.at, zone)} natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"} /></li>
+        <li key={telling.id}><Fact label={clock(telling.at, zone)} natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"}><Photos ids={telling.photoIds} of={`with ${telling.words}`} isSmall /></Fact></li>
       ))}
       {story.map((telling) => {
         const line = storyLine(telling, { now, zone });
