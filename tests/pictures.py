@@ -10,7 +10,10 @@ from PIL import Image, TiffImagePlugin
 from rest_framework.response import Response
 from rest_framework.test import APIClient
 
+from studio.actions import photos
 from studio.domain.ids import uuid7
+from studio.domain.photos import develop
+from studio.models import Act, Photo
 from tests.factories import NOW
 
 # Names of TIFF 6.0 and Exif 2.3.
@@ -54,6 +57,11 @@ def bomb(width: int, height: int) -> bytes:
 
 def _chunk(name: bytes, data: bytes) -> bytes:
     return struct.pack(">I", len(data)) + name + data + struct.pack(">I", zlib.crc32(name + data))
+
+
+def kept_photo(act: Act) -> Photo:
+    """Return a photo that the act keeps."""
+    return photos.add(act=act, developed=develop(from_a_camera()))
 
 
 def sent_photo(
