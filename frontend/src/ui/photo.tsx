@@ -8,7 +8,7 @@ export function TakePhoto({ words, isDisabled = false, onTake }: { words: string
   return (
     <label class={`${act.act ?? ""} ${css.take ?? ""}`}>
       <input
-        type="file" accept="image/*" capture="environment" disabled={isDisabled}
+        class={act.over} type="file" accept="image/*" capture="environment" disabled={isDisabled}
         onChange={({ currentTarget }) => {
           const [file] = currentTarget.files ?? [];
           if (file) onTake(file);

@@ -16,7 +16,7 @@ export const MEMBERSHIP: Membership = {
   studio: { id: "s", slug: "barn", name: "Barn", zone: "Europe/London" },
   member: {
     id: "m1", first_name: "Jun", initials: "JH", roles: ["maker"],
-    grants: ["move_place", "add_photo", "press_own", "check_own", "cover_own", "advance_own", "scrap_own", "book_moulds"],
+    grants: ["move_place", "add_photo", "report_damage", "press_own", "check_own", "cover_own", "advance_own", "scrap_own", "book_moulds"],
     units: { length: "mm", mass: "g", temperature: "c" }, left_handed: false, theme: "phone", text: 100, email: "", full_name: "Jun Haskett",
     has_pin: false, quiet_from: null, quiet_until: null, wants_email: false,
   },

@@ -53,6 +53,20 @@ describe("a photo", () => {
     expect(phone.acts()[1]?.body["photo_ids"]).toEqual([phone.acts()[0]?.id]);
   });
 
+  it("comes with damage that somebody saw, of the part they name", async () => {
+    const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": pieceSample({ mine: false, maker: { id: "m2", first_name: "Nell", initials: "NQ" } }) });
+    await until(() => { phone.press("Something else"); });
+    await until(() => { phone.press("Cracked, chipped"); });
+    expect(phone.has("Nell decides what becomes of it")).toBe(true);
+    await until(() => { takePhoto(phone.root, PICTURE); });
+    await until(() => { expect(phone.has("Take another")).toBe(true); });
+
+    await until(() => { phone.press("body: cracked"); });
+
+    await until(() => { expect(phone.acts().map((act) => act.verb)).toEqual(["took_photo", "cracked"]); });
+    expect(phone.acts()[1]).toMatchObject({ path: "/api/v1/studios/barn/parts/part1/events/", body: { kind: "cracked", photo_ids: [phone.acts()[0]?.id] } });
+  });
+
   it("that is left out does not leave the phone", async () => {
     const phone = await drawn(<NewFoundScreen />, {});
     await until(() => { takePhoto(phone.root, PICTURE); });

@@ -37,7 +37,7 @@ describe("mayDo", () => {
   const maker = ["move_place", "check_own", "cover_own", "advance_own", "scrap_own"];
 
   it("lets a maker carry somebody else's piece and no more", () => {
-    expect(mayDo(pieceSample({ mine: false }), maker, ["maker"])).toEqual({ move: true, photo: false, check: false, cover: false, advance: false, scrap: false, isHelper: false });
+    expect(mayDo(pieceSample({ mine: false }), maker, ["maker"])).toEqual({ move: true, photo: false, report: false, check: false, cover: false, advance: false, scrap: false, isHelper: false });
   });
 
   it("lets a helper do all but end it", () => {

@@ -44,6 +44,12 @@ export function partEvent(pieceId: string, part: PartWhole, kind: keyof typeof P
   return { path: `parts/${part.id}/events/`, fields: { kind }, verb: kind, about, said: `${part.role} ${PART_SAID[kind]}` };
 }
 
+/** Anybody may say so, of anybody's piece; the maker decides what becomes of it. */
+export function damage(pieceId: string, part: PartWhole, cause: string, photos: readonly TakenPhoto[]): Draft {
+  const about = { piece_id: pieceId, part_id: part.id };
+  return { path: `parts/${part.id}/events/`, fields: { kind: "cracked", cause }, photos, verb: "cracked", about, said: `${part.role} cracked` };
+}
+
 export interface Visit {
   reason?: string;
   grade?: "first" | "second";
@@ -95,6 +101,7 @@ export const BACK_REASONS = ["damp on the shelf", "wetted again", "stripped and 
 export interface May {
   move: boolean;
   photo: boolean;
+  report: boolean;
   check: boolean;
   cover: boolean;
   advance: boolean;
@@ -108,6 +115,7 @@ export function mayDo({ piece }: PieceAnswer, grants: readonly string[], roles: 
   return {
     move: grants.includes("move_place"),
     photo: grants.includes("add_photo"),
+    report: grants.includes("report_damage"),
     check: own("check_own"),
     cover: own("cover_own"),
     advance: own("advance_own") || grants.includes("advance_any"),

@@ -49,6 +49,8 @@ export function briefAfter<Brief extends PieceBrief>(piece: Brief, act: KeptAct)
       return { ...piece, stage: about["stage"] ?? "", state: about["state"] ?? "", state_words: about["state_words"] ?? "", since_at: happenedAt(act) };
     case "covered":
       return covered(piece, act);
+    case "cracked":
+      return { ...piece, is_damaged: true };
     case "moved":
       return { ...piece, place: { id: about["place_id"] ?? "", name: about["place_name"] ?? "" } };
     default:

@@ -8,14 +8,17 @@ import { PhotoField } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import type { TakenPhoto } from "../common/taken-photo";
-import { BACK_REASONS, CATCHING_UP, CAUSES, ENDS, loss, move, photograph, visit } from "./piece-acts";
+import { BACK_REASONS, CATCHING_UP, CAUSES, damage, ENDS, loss, move, photograph, visit } from "./piece-acts";
 import type { Loss } from "./piece-acts";
 import css from "./piece.module.css";
+import { livingParts } from "./piece-words";
 import { PlaceChoice } from "./place-choice";
 import { furtherOn, isPastHelper } from "./stage";
 import type { Piece, Sheet } from "./use-piece";
 
 const HOME = "/racks";
+/** As the studio takes it. */
+const CAUSE_MOST = 40;
 
 export function PieceSheet({ piece }: { piece: Piece }) {
   const { mark } = piece.view.answer.piece;
@@ -38,6 +41,8 @@ function sheetOf(piece: Piece): [string, preact.JSX.Element] {
       return ["back, with a reason", <BackMove key="back" piece={piece} />];
     case "photo":
       return ["photo", <Photograph key="photo" piece={piece} />];
+    case "damage":
+      return ["cracked", <Damage key="damage" piece={piece} />];
     case "end":
       return ["lost", <End key="end" piece={piece} />];
     default:
@@ -64,6 +69,7 @@ function More({ piece }: { piece: Piece }) {
       <div class={css.stack}>
         <Act onPress={open("move")} isDisabled={!may.move}>Move…</Act>
         <Act onPress={open("photo")} isDisabled={!may.photo}>Photo…</Act>
+        {isAlive && livingParts(answer).length > 0 && <Act onPress={open("damage")} isDisabled={!may.report}>Cracked, chipped, dropped…</Act>}
         {isAlive && <Act onPress={open("touch")} isDisabled={!may.check}>Check by touch…</Act>}
         {isAlive && <Act onPress={open("weigh")} isDisabled={!may.check}>Weigh…</Act>}
         {isAlive && <Act onPress={open("cover")} isDisabled={!may.cover}>Cover…</Act>}
@@ -113,6 +119,26 @@ function BackMove({ piece }: { piece: Piece }) {
       <MainAct isDisabled={!spot || !reason.trim()} onPress={() => { if (spot) piece.keep(visit(id, spot, { reason: reason.trim() })); }}>
         Back to {spot?.words ?? "…"}
       </MainAct>
+    </>
+  );
+}
+
+/** Said by whoever sees it, of anybody's piece; nobody is asked who did it. */
+function Damage({ piece }: { piece: Piece }) {
+  const { answer } = piece.view;
+  const { id, mark, maker } = answer.piece;
+  const parts = livingParts(answer);
+  const [partId, choose] = useState<string | null>(parts.length === 1 ? parts[0]?.id ?? null : null);
+  const [cause, say] = useState("");
+  const [photos, change] = useState<TakenPhoto[]>([]);
+  const part = parts.find((one) => one.id === partId);
+  return (
+    <>
+      <p>{mark} stays where it is; {maker ? maker.first_name : "its maker"} decides what becomes of it.</p>
+      {parts.length > 1 && <Choice legend="Which part" name="part" options={parts.map((one) => ({ value: one.id, words: one.role }))} chosen={partId} onChoose={choose} />}
+      <PhotoField photos={photos} onChange={change} />
+      <Field label="What is it like, in a few words" name="cause" value={cause} onType={(text) => { say(text.slice(0, CAUSE_MOST)); }} />
+      <MainAct isDisabled={!part} onPress={() => { if (part) piece.keep(damage(id, part, cause.trim(), photos)); }}>{part ? `${part.role}: cracked` : "Say which part"}</MainAct>
     </>
   );
 }

@@ -68,6 +68,10 @@ export function coming({ piece }: PieceAnswer, drying: DryingAnswer | null, { no
   return value ? { label: "likely dry", value, note: `4 in 5 chance; ${guess}` } : null;
 }
 
+export function livingParts({ parts }: PieceAnswer): PartWhole[] {
+  return parts.filter((part) => part.state !== "scrapped" && part.state !== "replaced");
+}
+
 export interface StoryLine {
   id: string;
   /** `today`, `Sun 18` */
