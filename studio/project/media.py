@@ -19,12 +19,16 @@ class KeptFiles(FileSystemStorage):
         file = Path(self.path(name))
         file.parent.mkdir(parents=True, exist_ok=True)
         number, draft = tempfile.mkstemp(dir=file.parent)
-        with open(number, "wb") as paper:  # noqa: PTH123  (an open descriptor)
-            for chunk in content.chunks():
-                paper.write(chunk)
-            paper.flush()
-            os.fsync(paper.fileno())
-        Path(draft).replace(file)
+        try:
+            with open(number, "wb") as paper:  # noqa: PTH123  (an open descriptor)
+                for chunk in content.chunks():
+                    paper.write(chunk)
+                paper.flush()
+                os.fsync(paper.fileno())
+            Path(draft).replace(file)
+        except BaseException:
+            Path(draft).unlink()
+            raise
         folder = os.open(file.parent, os.O_RDONLY)
         try:
             os.fsync(folder)

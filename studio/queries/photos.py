@@ -6,6 +6,7 @@ from uuid import UUID
 
 from django.core.files.storage import default_storage
 
+from studio.domain.refusals import Missing
 from studio.models import (
     FactQuerySet,
     JournalEntry,
@@ -15,6 +16,11 @@ from studio.models import (
     PhotoSize,
     Studio,
 )
+
+
+class PhotoFileGone(Missing):
+    code = "photo-file-gone"
+    title = "The file of that photo is not there."
 
 
 def all_of(studio: Studio) -> FactQuerySet:
@@ -31,9 +37,12 @@ def about(studio: Studio, *subject_ids: UUID) -> FactQuerySet:
 
 
 def read(photo: Photo, size: PhotoSize) -> bytes:
-    """Return the JPEG of a photo, for whoever may see what it shows."""
-    with default_storage.open(photo.file_name(size)) as file:
-        data: bytes = file.read()
+    """Return the JPEG of a photo, for whoever may see what it shows. Raises `PhotoFileGone`."""
+    try:
+        with default_storage.open(photo.file_name(size)) as file:
+            data: bytes = file.read()
+    except FileNotFoundError as error:
+        raise PhotoFileGone("Bring the folder of photos back from a backup.") from error
     return data
 
 

@@ -217,6 +217,15 @@ class TestPhotoImage:
 
         assert maker[1].get(f"{S}photos/{photo_id}/image/").status_code == 404
 
+    def test_says_that_its_file_was_lost(self, maker, photo_id, media):
+        for path in files(media):
+            path.unlink()
+
+        answer = maker[1].get(f"{S}photos/{photo_id}/image/")
+
+        assert answer.status_code == 404
+        assert answer.json()["type"] == "/problems/photo-file-gone"
+
     def test_stands_at_no_address_of_its_own(self, maker, photo_id):
         name = Photo.objects.get().file_name("image")
 
