@@ -5,6 +5,7 @@ from typing import Any
 from uuid import UUID
 
 from django.core.files.storage import default_storage
+from django.db.models import QuerySet
 
 from studio.domain.refusals import Missing
 from studio.models import (
@@ -23,12 +24,14 @@ class PhotoFileGone(Missing):
     title = "The file of that photo is not there."
 
 
-def all_of(studio: Studio) -> FactQuerySet:
+def all_of(studio: Studio) -> "QuerySet[Photo]":
     """Return the photos of a studio, with who took each."""
-    return Photo.objects.filter(studio=studio).select_related("entry__member")
+    rows: Any = Photo.objects.filter(studio=studio).select_related("entry__member")
+    found: QuerySet[Photo] = rows
+    return found
 
 
-def about(studio: Studio, *subject_ids: UUID) -> FactQuerySet:
+def about(studio: Studio, *subject_ids: UUID) -> "QuerySet[Photo]":
     """Return the photos of some things, newest first; not those whose act was taken back."""
     told = JournalSubject.objects.filter(subject_id__in=subject_ids).values("entry")
     shown = PhotoOf.objects.of(studio).filter(entry__in=told).standing()
