@@ -9,7 +9,6 @@ from django.db.models import QuerySet
 
 from studio.domain.refusals import Missing
 from studio.models import (
-    FactQuerySet,
     JournalEntry,
     JournalSubject,
     Photo,
