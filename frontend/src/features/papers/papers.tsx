@@ -43,7 +43,7 @@ function PapersOf({ id, facts, papers, heardAt }: { id: string; facts: PapersFac
     <Screen title="Papers" when={facts.number} within={HOME} heardAt={heardAt} tray={<PapersTray id={id} facts={facts} papers={papers} />}>
       <Block name="Use with food">
         <li><Fact label="now" natch={facts.state === "not_declared" ? "hand" : "done"} value={state.words} note={state.note} /></li>
-        {facts.state === "not_declared" && facts.missing.map((line) => <li key={line}><Fact label="missing" value={line} /></li>)}
+        {facts.state === "not_declared" && facts.missing.length > 0 && <li><Fact label="missing" value={facts.missing[0]} note={facts.missing.length > 1 ? `and ${String(facts.missing.length - 1)} more: each piece says which` : undefined} /></li>}
         {unknown.map((design) => (
           <li key={design.id}>
             <Fact label="design" value={design.name} note="nobody said how deep it is inside">
