@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 93a32072dd40a10bd1915e4add7e4184d427653ffef4ab2d1217de276bc098d9
-// types 686a3609f64bc4f989a1519466dafb5145f3b4f2f0448b631b3791a72cbfdaac
+// document 77e7d884cc3c7dfdad3d43bc268791fef52cdef9e8e0253b74f6a46f50d9eeb6
+// types 88b08d91f2fc0b8aecf651800380d2aeaaed761d1146707d4ed61759b492e0fb
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -5601,7 +5601,7 @@ export interface components {
             /** Format: uuid */
             id: string;
             journal_seq: number;
-            link: components["schemas"]["LinkOut"];
+            link: components["schemas"]["OrderLinkOut"];
         };
         /** @description A link to make; its address is answered once and kept nowhere. */
         LinkInRequest: {
@@ -5655,21 +5655,13 @@ export interface components {
             shown_photo_ids?: string[];
             shows?: ("counts" | "delivery" | "approvals" | "stages" | "history" | "losses" | "papers")[];
         };
-        LinkListOut: {
-            /** Format: date-time */
-            at: string;
-            journal_seq: number;
-            /** @description The photos of the order that may be chosen. */
-            photos: components["schemas"]["SharedPhotoOut"][];
-            results: components["schemas"]["LinkOut"][];
-        };
         /** @description The new link with its address, which is shown this once. */
         LinkMadeOut: {
             address: string;
             /** Format: uuid */
             id: string;
             journal_seq: number;
-            link: components["schemas"]["LinkOut"];
+            link: components["schemas"]["OrderLinkOut"];
             /** @description A text to send by oneself, the address in it. */
             message: string;
         };
@@ -6809,6 +6801,50 @@ export interface components {
             stages: components["schemas"]["StageCountOut"][];
             wanted_sets: number;
             what: string;
+        };
+        OrderLinkListOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            /** @description The photos of the order that may be chosen. */
+            photos: components["schemas"]["SharedPhotoOut"][];
+            results: components["schemas"]["OrderLinkOut"][];
+        };
+        OrderLinkOut: {
+            /** Format: date-time */
+            expires_at: string;
+            /** Format: uuid */
+            id: string;
+            /**
+             * @description * `client` - Client
+             *     * `visitor` - Visitor
+             * @enum {string}
+             */
+            kind: "client" | "visitor";
+            /** Format: date-time */
+            made_at: string;
+            made_by: components["schemas"]["PersonNamedOut"];
+            opened_at: string[];
+            /** @description Quarters of an hour in which it was opened. */
+            opened_times: number;
+            /**
+             * @description * `nobody` - Nobody
+             *     * `initials` - Initials
+             *     * `first_name` - First Name
+             * @enum {string}
+             */
+            people: "nobody" | "initials" | "first_name";
+            /** Format: date-time */
+            revoked_at: string | null;
+            shown_photo_ids: string[];
+            shows: string[];
+            /**
+             * @description * `live` - live
+             *     * `expired` - expired
+             *     * `revoked` - revoked
+             * @enum {string}
+             */
+            state: "live" | "expired" | "revoked";
         };
         /** @description What this member may do to the order. */
         OrderMayOut: {
@@ -11938,7 +11974,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["LinkListOut"];
+                    "application/json": components["schemas"]["OrderLinkListOut"];
                 };
             };
             /** @description What went wrong. */
