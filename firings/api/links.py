@@ -32,10 +32,10 @@ from .client_pages import html
 from .link_shapes import (
     LinkActOut,
     LinkIn,
-    OrderLinkListOut,
     LinkMadeOut,
     LinkPreviewIn,
     LinkPreviewOut,
+    OrderLinkListOut,
     RevocationIn,
 )
 
