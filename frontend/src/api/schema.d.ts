@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 77e7d884cc3c7dfdad3d43bc268791fef52cdef9e8e0253b74f6a46f50d9eeb6
-// types 88b08d91f2fc0b8aecf651800380d2aeaaed761d1146707d4ed61759b492e0fb
+// document 4e1a7e62988006fe68f6f2862a1bcba8d96d332848e28dd7d67bd0a93c874339
+// types fb02a4fdaaeaf388c34b2e047e053bdfaac1019a976f86591c023f00c09413dd
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -9051,6 +9051,11 @@ export interface components {
         ReadingOut: {
             /** Format: double */
             air_c?: number | null;
+            /**
+             * Format: double
+             * @description What its warmth is if °F was meant, as long as nobody has answered.
+             */
+            readonly did_you_mean_c: number | null;
             /** Format: double */
             humidity_fraction?: number | null;
             /** Format: uuid */
