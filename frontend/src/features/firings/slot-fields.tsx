@@ -7,6 +7,7 @@ import type { Units } from "../../domain/format";
 import { Choice, Field } from "../../ui/act";
 import { useScreen, useWholeList } from "../common/use-screen";
 import type { Screen } from "../common/use-screen";
+import { ConePicker } from "./cone-picker";
 import { litresWords } from "./queue-words";
 import type { Slot } from "./slot";
 
@@ -50,7 +51,7 @@ export function SlotFields({ slot, set, kilns, lists: { programmes, people }, un
     <>
       <Choice legend="Kiln" name="kiln" options={usable.map((kiln) => ({ value: kiln.id, words: `${kiln.number} ${kiln.name}`, note: kilnNote(kiln, units) }))} chosen={slot.kilnId} onChoose={(kilnId) => { set({ kilnId }); }} />
       {hasKind && <Choice<FiringKind> legend="Firing" name="kind" options={FIRINGS} chosen={slot.kind} onChoose={(kind) => { set({ kind, programmeId: null }); }} />}
-      <Field label="Cone, as on its foot: 04 and 4 are two cones" name="cone" value={slot.cone} onType={(cone) => { set({ cone }); }} wrong={wrongAt("cone")} />
+      <ConePicker cone={slot.cone} onPick={(cone) => { set({ cone }); }} units={units} wrong={wrongAt("cone")} />
       {fitting.length > 0 && (
         <Choice
           legend="Programme" name="programme" chosen={slot.programmeId ?? "none"} onChoose={(value) => { set({ programmeId: value === "none" ? null : value }); }}
