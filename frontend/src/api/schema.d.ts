@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 4e1a7e62988006fe68f6f2862a1bcba8d96d332848e28dd7d67bd0a93c874339
-// types fb02a4fdaaeaf388c34b2e047e053bdfaac1019a976f86591c023f00c09413dd
+// document 4ac4ac24179f08deda33a8cce5cd0f7b8cf3951f91a841840d52ef29adc37993
+// types 0a8749ef2060b2916d6ae3b27b6f81defd5a8deb01999e385eeb3a48f1596566
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -3904,6 +3904,8 @@ export interface components {
             /** Format: uuid */
             body_id?: string | null;
             capacity_ml?: number | string | null;
+            /** @description Walls over 80 mm that are meant: #/parts/0/thickest_mm. */
+            confirmed?: string[];
             /**
              * @description table, cooking, storage; a lid is tested with the vessel it closes.
              *
@@ -7397,6 +7399,8 @@ export interface components {
             /** Format: uuid */
             body_id?: string | null;
             capacity_ml?: number | string | null;
+            /** @description Walls over 80 mm that are meant: #/parts/0/thickest_mm. */
+            confirmed?: string[];
             /**
              * @description table, cooking, storage; a lid is tested with the vessel it closes.
              *
