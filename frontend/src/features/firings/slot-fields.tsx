@@ -4,6 +4,7 @@ import type { Page } from "../../api/pages";
 import type { PersonRef } from "../../api/shapes";
 import { temperature } from "../../domain/format";
 import type { Units } from "../../domain/format";
+import { calledBy } from "../../domain/people";
 import { Choice, Field } from "../../ui/act";
 import { useScreen, useWholeList } from "../common/use-screen";
 import type { Screen } from "../common/use-screen";
@@ -46,6 +47,7 @@ function kilnNote({ litres, top_c, is_out_of_use }: KilnNow, units: Units): stri
 
 export function SlotFields({ slot, set, kilns, lists: { programmes, people }, units, wrongAt, hasKind }: SlotFieldsProps) {
   const usable = kilns.filter((kiln) => !kiln.is_out_of_use || kiln.id === slot.kilnId);
+  const nameOf = calledBy(people);
   const fitting = programmes.filter(({ kind }) => kind === slot.kind);
   return (
     <>
@@ -63,7 +65,7 @@ export function SlotFields({ slot, set, kilns, lists: { programmes, people }, un
       {people.length > 0 && (
         <Choice
           legend="Who watches" name="watcher" chosen={slot.watcherId ?? "none"} onChoose={(value) => { set({ watcherId: value === "none" ? null : value }); }}
-          options={[...people.map(({ id, first_name }) => ({ value: id, words: first_name })), { value: "none", words: "Nobody yet" }]}
+          options={[...people.map((one) => ({ value: one.id, words: nameOf(one) })), { value: "none", words: "Nobody yet" }]}
         />
       )}
     </>
