@@ -5,6 +5,7 @@ import { Tray } from "../../ui/frame";
 import { Screen } from "../common/screen";
 import { studioPath, useSession, useZone } from "../common/session";
 import { envelope, useClaim } from "../common/use-claim";
+import { useDegrees } from "../common/use-degrees";
 import css from "./kilns.module.css";
 import { changeFields, slotFaults, slotOf } from "./slot";
 import type { Slot } from "./slot";
@@ -21,6 +22,7 @@ const POINTERS: Record<keyof Slot, string> = {
 export function ChangeLoad({ it, again }: { it: Load; again: () => void }) {
   const { membership } = useSession();
   const zone = useZone();
+  const say = useDegrees();
   const kilns = useKilns();
   const lists = useSlotLists();
   const { load } = it;
@@ -48,7 +50,7 @@ export function ChangeLoad({ it, again }: { it: Load; again: () => void }) {
   return (
     <Screen title={load.number} when="change" within="/kilns" isSeam={false} tray={tray}>
       {makers && <p>{`${makers} will be told.`}</p>}
-      {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
+      {wrong && <p class={css.wrong} role="alert">{say(wrong)}</p>}
       <SlotFields
         slot={slot} set={(change) => { set({ ...slot, ...change }); }} kilns={kilns.state === "ready" ? kilns.value.kilns : []} lists={lists} units={membership.member.units} hasKind={false}
         wrongAt={(field) => wrongAt(POINTERS[field]) ?? (isTried ? faults[field] ?? null : null)}

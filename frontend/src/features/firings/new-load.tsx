@@ -7,9 +7,11 @@ import { Tray } from "../../ui/frame";
 import { uuid7 } from "../../offline/ids";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
+import { useNow } from "../common/use-now";
 import { useAct } from "../common/use-outbox";
 import { WhenHeard } from "../common/when-heard";
 import css from "./kilns.module.css";
+import { kilnVerdict } from "./load-words";
 import { slotFaults, slotFields } from "./slot";
 import type { Slot } from "./slot";
 import { SlotFields, useSlotLists } from "./slot-fields";
@@ -26,6 +28,7 @@ export function NewLoadScreen() {
 function Ready({ kilns: { kilns, seq, mayBuild } }: { kilns: Kilns }) {
   const { units } = useSession().membership.member;
   const zone = useZone();
+  const now = useNow();
   const { route } = useLocation();
   const act = useAct();
   const queue = useQueue();
@@ -61,7 +64,7 @@ function Ready({ kilns: { kilns, seq, mayBuild } }: { kilns: Kilns }) {
   return (
     <Screen title={TITLE} within="/kilns" isSeam={false} tray={tray}>
       {!mayBuild && <p>A technician or an owner opens loads; you put ware on them.</p>}
-      {kiln?.doing.load && <p class={css.said}>{`${kiln.number} now: ${kiln.doing.words}. The new load waits its turn.`}</p>}
+      {kiln?.doing.load && <p class={css.said}>{`${kiln.number} now: ${kilnVerdict(kiln, { now, zone, units }).verdict.toLowerCase()}. The new load waits its turn.`}</p>}
       <SlotFields slot={slot} set={(change) => { set({ ...typed, ...change }); }} kilns={kilns} lists={lists} units={units} hasKind wrongAt={(field) => (isTried ? wrong[field] ?? null : null)} />
       <p class={css.said}>A slot is asked for: without signal it waits on this phone, and is booked once the studio has heard it.</p>
     </Screen>

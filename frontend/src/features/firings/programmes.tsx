@@ -9,6 +9,7 @@ import { Screen } from "../common/screen";
 import { hasGrant, useSession } from "../common/session";
 import { WhenHeard } from "../common/when-heard";
 import { FIRINGS, useProgrammes } from "./slot-fields";
+import { cautionsIn } from "./told-in-degrees";
 
 const TITLE = "Programmes";
 
@@ -33,7 +34,7 @@ function Ready({ programmes, heardAt }: { programmes: readonly Programme[]; hear
 }
 
 export function programmeWords({ cone, top_c, hours, segments, needed, warnings }: Programme, units: Units): { verdict: string; evidence: string } {
-  const [doubt] = warnings;
+  const [doubt] = cautionsIn(warnings, units);
   const legs = segments.map(({ to_c, hold_min }) => `${temperature(to_c, units)}${hold_min > 0 ? ` held ${String(hold_min)}${THIN}min` : ""}`).join(", ");
   return {
     verdict: `Cone ${cone}, top ${temperature(top_c, units)}`,

@@ -13,6 +13,7 @@ import { useDraft } from "../common/use-draft";
 import { WhenHeard } from "../common/when-heard";
 import css from "./kilns.module.css";
 import { lineFaults } from "./table-faults";
+import { cautionsIn } from "./told-in-degrees";
 import { useLoadScreen } from "./use-load";
 
 const TITLE = "Readings";
@@ -81,8 +82,8 @@ function Taken({ answer: { stored, repeated, warnings, passed_over, cautions } }
     <div role="status">
       <Fact label="kept" natch="today" value={count(stored, "reading", "readings")} note={already} />
       {passed_over.length > 0 && <Fact label="left" note={`columns passed over: ${passed_over.join(", ")}`} />}
-      {warnings.map(({ reading_id, detail, instead_c }) => <Fact key={reading_id} label="asked" natch="hand" value={detail} note={instead_c === null ? undefined : `or ${temperature(instead_c, units)}`} />)}
-      {cautions.map(({ code, detail }) => <Fact key={code} label="mind" note={detail} />)}
+      {cautionsIn(warnings, units).map(({ reading_id, detail, instead_c }) => <Fact key={reading_id} label="asked" natch="hand" value={detail} note={instead_c === null ? undefined : `or ${temperature(instead_c, units)}`} />)}
+      {cautionsIn(cautions, units).map(({ code, detail }) => <Fact key={code} label="mind" note={detail} />)}
     </div>
   );
 }

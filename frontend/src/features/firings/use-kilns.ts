@@ -6,6 +6,7 @@ import { useScreen } from "../common/use-screen";
 import type { Screen } from "../common/use-screen";
 import { kilnsView } from "./load-overlay";
 import type { KilnsView } from "./load-overlay";
+import { cautionsIn, rowsIn } from "./told-in-degrees";
 
 export interface Kilns extends KilnsView {
   seq: number;
@@ -18,8 +19,10 @@ export function useKilns(): Screen<Kilns> & { again: () => void } {
   const screen = useScreen<KilnsAnswer>("kilns/");
   const acts = useKeptActs();
   if (screen.state !== "ready") return screen;
+  const { units } = membership.member;
   const { journal_seq, cautions } = screen.value;
-  return { ...screen, value: { ...kilnsView(screen.value, acts), seq: journal_seq, cautions, mayBuild: hasGrant(membership, "build_loads") } };
+  const results = screen.value.results.map((kiln) => ({ ...kiln, health: { ...kiln.health, notes: cautionsIn(kiln.health.notes, units) } }));
+  return { ...screen, value: { ...kilnsView({ ...screen.value, results }, acts), seq: journal_seq, cautions: cautionsIn(cautions, units), mayBuild: hasGrant(membership, "build_loads") } };
 }
 
 export interface Queue {
@@ -28,6 +31,9 @@ export interface Queue {
 }
 
 export function useQueue(): Queue | null {
+  const { units } = useSession().membership.member;
   const screen = useScreen<QueueAnswer>("kiln-queue/", { every_s: 300 });
-  return screen.state === "ready" ? screen.value : null;
+  if (screen.state !== "ready") return null;
+  const { rule, groups } = screen.value;
+  return { rule, groups: groups.map((group) => ({ ...group, rows: rowsIn(group.rows, units) })) };
 }

@@ -13,6 +13,7 @@ import type { ConeTyped, EventTyped, WareAsked } from "./load-acts";
 import { loadView } from "./load-overlay";
 import type { LoadView } from "./load-overlay";
 import { placementMark } from "./load-words";
+import { loadIn, rowsIn } from "./told-in-degrees";
 
 export type Sheet =
   | { name: "none" | "add" | "unload" | "cones" | "more" | "change" | "ware" }
@@ -42,7 +43,7 @@ export function useLoad(snapshot: LoadAnswer): Load {
   const { member } = useSession().membership;
   const acts = useKeptActs();
   const { id, first_name, initials } = member;
-  const view = loadView(snapshot, acts, { id, first_name, initials });
+  const view = loadView({ ...snapshot, load: loadIn(snapshot.load, member.units) }, acts, { id, first_name, initials });
   const seq = snapshot.journal_seq;
   const saying = useSaid(seq);
   const [sheet, open] = useState<Sheet>(NO_SHEET);
@@ -79,6 +80,7 @@ export function useFit(loadId: string, withPieces: readonly string[] = []): FitA
 }
 
 export function useCouldGo(loadId: string): CouldGoAnswer | null {
+  const { units } = useSession().membership.member;
   const screen = useScreen<CouldGoAnswer>(`loads/${loadId}/could-go/`, { every_s: 300 });
-  return screen.state === "ready" ? screen.value : null;
+  return screen.state === "ready" ? { ...screen.value, rows: rowsIn(screen.value.rows, units) } : null;
 }

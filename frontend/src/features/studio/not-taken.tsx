@@ -9,6 +9,7 @@ import { Standing } from "../../ui/standing";
 import { AskedText, useAsking } from "../common/ask-person";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
+import { useDegrees } from "../common/use-degrees";
 import { useNow } from "../common/use-now";
 import { askingText, refusedLoad, whomToAsk } from "../firings/refused-load";
 import { RefusedLoadFacts } from "../firings/refused-load-facts";
@@ -46,6 +47,7 @@ export function NotTakenScreen() {
 }
 
 function Parked({ act }: { act: KeptAct }) {
+  const say = useDegrees();
   const zone = useZone();
   const now = useNow();
   const { mark, asked } = markOf(act);
@@ -55,10 +57,10 @@ function Parked({ act }: { act: KeptAct }) {
   const by = load ? null : problem?.facts["by"] ?? problem?.facts["ask"];
   return (
     <>
-      <Standing drawing={mark && <Mark mark={mark} />} natch="refused" verdict={load?.verdict ?? problem?.title ?? "Not taken"} evidence={problem?.detail || "It gave no reason."} />
+      <Standing drawing={mark && <Mark mark={mark} />} natch="refused" verdict={load?.verdict ?? problem?.title ?? "Not taken"} evidence={say(problem?.detail ?? "") || "It gave no reason."} />
       {typeof by === "string" && <Fact label="by" value={by} note={typeof at === "string" ? dayAndClock(new Date(at), now, zone) : undefined} />}
       {load && <RefusedLoadFacts said={load} now={now} zone={zone} />}
-      {problem?.errors.map((error) => <Fact key={error.pointer} label={error.pointer.replace(/^#\//, "").replaceAll("_", " ")} natch="refused" value={error.detail} />)}
+      {problem?.errors.map((error) => <Fact key={error.pointer} label={error.pointer.replace(/^#\//, "").replaceAll("_", " ")} natch="refused" value={say(error.detail)} />)}
       <Fact label="you asked" value={upperFirst(asked)} note={`${dayAndClock(new Date(act.made_at), now, zone)} · kept as typed`} />
       {act.about["piece_id"] && <PieceNow pieceId={act.about["piece_id"]} now={now} zone={zone} />}
     </>

@@ -1,5 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Reminder, ReminderPage } from "../../api/shapes-studio";
+import { useDegrees } from "../common/use-degrees";
 import { useKeptActs } from "../common/use-outbox";
 import { useSaid } from "../common/use-said";
 import type { Saying } from "../common/use-said";
@@ -20,7 +21,10 @@ export interface Due {
 }
 
 export function useReminders(state: "due" | "snoozed" | "done"): ReturnType<typeof useScreen<ReminderPage>> {
-  return useScreen<ReminderPage>(`reminders/?state=${state}`);
+  const say = useDegrees();
+  const screen = useScreen<ReminderPage>(`reminders/?state=${state}`);
+  if (screen.state !== "ready") return screen;
+  return { ...screen, value: { ...screen.value, results: screen.value.results.map((one) => ({ ...one, title: say(one.title) })) } };
 }
 
 export function useDue(page: ReminderPage): Due {
