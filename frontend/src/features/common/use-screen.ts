@@ -1,5 +1,5 @@
 /** Read a screen of the studio: the last known at once, then what the studio says now. */
-import { useQuery } from "@tanstack/preact-query";
+import { useQuery, useQueryClient } from "@tanstack/preact-query";
 import { useCallback, useEffect, useState } from "preact/hooks";
 import { get } from "../../api/client";
 import { getEvery } from "../../api/pages";
@@ -45,7 +45,12 @@ function useRead<Value>(path: string, { every_s = 60 }: ScreenOptions, read: Rea
     refetchInterval: every_s * 1000,
   });
   const { refetch } = query;
-  const again = useCallback((): void => void refetch(), [refetch]);
+  const queries = useQueryClient();
+  const again = useCallback((): void => {
+    // Asked for and then left, it is asked again by the next screen that shows it.
+    void queries.invalidateQueries({ queryKey: [slug, path], exact: true, refetchType: "none" });
+    void refetch();
+  }, [queries, slug, path, refetch]);
   if (query.data !== undefined) {
     const isFresh = query.error === null && Date.now() - query.dataUpdatedAt < FRESH_MS;
     return { state: "ready", value: query.data, heardAt: new Date(query.dataUpdatedAt), isFresh, again };

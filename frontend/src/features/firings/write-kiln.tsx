@@ -10,6 +10,7 @@ import { Screen } from "../common/screen";
 import { hasGrant, studioPath, useSession } from "../common/session";
 import { envelope, useClaim } from "../common/use-claim";
 import { useDraft } from "../common/use-draft";
+import { useFirstFault } from "../common/use-first-fault";
 import { WhenHeard } from "../common/when-heard";
 import { usePlaces } from "../pieces/use-places";
 import { KilnForm } from "./kiln-form";
@@ -40,7 +41,8 @@ function WriteKiln({ kilns, kiln: given, again }: { kilns: Kilns; kiln: KilnNow 
   const rooms = usePlaces().filter(({ kind }) => kind !== "kiln");
   const before: KilnTyped = kiln === null ? NO_KILN : kilnTyped(kiln, units);
   const { draft, change, clear } = useDraft<KilnTyped>(kiln === null ? "kiln" : `kiln ${kiln.id}`, () => before);
-  const { claim, isAsking, wrong, wrongAt } = useClaim();
+  const { claim, isAsking, errors, wrong, wrongAt } = useClaim();
+  useFirstFault(errors);
   const path = (end: string): string => studioPath(membership.studio.slug, `kilns/${end}`);
   const act = { ...envelope(), based_on: kilns.seq };
   const callOf = (): Call => (kiln === null

@@ -10,6 +10,7 @@ import { Screen } from "../common/screen";
 import { hasGrant, studioPath, useSession } from "../common/session";
 import { envelope, useClaim } from "../common/use-claim";
 import { useDraft } from "../common/use-draft";
+import { useFirstFault } from "../common/use-first-fault";
 import { WhenHeard } from "../common/when-heard";
 import { ConePicker } from "./cone-picker";
 import css from "./kilns.module.css";
@@ -45,7 +46,8 @@ function WriteProgramme({ programme: given, again }: { programme: Programme | nu
   const { route } = useLocation();
   const before: ProgrammeTyped = programme === null ? NO_PROGRAMME : programmeTyped(programme, units);
   const { draft, change, clear } = useDraft<ProgrammeTyped>(programme === null ? "programme" : `programme ${programme.id}`, () => before);
-  const { claim, isAsking, wrong, wrongAt } = useClaim();
+  const { claim, isAsking, errors, wrong, wrongAt } = useClaim();
+  useFirstFault(errors);
   const path = (end: string): string => studioPath(membership.studio.slug, `programmes/${end}`);
   const callOf = (): Call => (programme === null
     ? { method: "POST", path: path(""), body: { ...envelope(), ...programmeFields(draft, units) } }
