@@ -75,7 +75,7 @@ class Integrated:
     lesson: Lesson
 
 
-def integrate(pieces: list[Piece], seed: int) -> list[Integrated]:
+def integrate(pieces: list[Piece], seed: int, *, ahead: bool = False) -> list[Integrated]:
     """Integrate 256 draws of the first belief for every piece: once, as the worker does."""
     made, drawn = [], []
     for i, piece in enumerate(pieces):
@@ -84,7 +84,7 @@ def integrate(pieces: list[Piece], seed: int) -> list[Integrated]:
         prior = FIRST.prior(groups)
         drawn_theta = draw_piece(prior, DRAWS, seed * 1000 + i)
         theta = theta_of(drawn_theta, piece.problem.body.pressed_kg_per_kg)[:3]
-        made.append(ensemble_of(piece.problem, theta))
+        made.append(ensemble_of(piece.foreseen if ahead else piece.problem, theta))
         drawn.append((piece, groups, prior, drawn_theta))
     until = tuple(each.problem.pressed_at_s + float(HORIZON_S) for each in made)
     run = simulate(Batch(tuple(made), until, keeps_track=True))
@@ -143,7 +143,10 @@ def forecasts(belief: StudioBelief, unseen: list[Integrated], after: int) -> lis
 def judge(seed: int, family: Family) -> list[Guess]:
     """Return all guesses about one studio."""
     studio = make(seed, family)
-    finished, unseen = integrate(studio.finished, seed), integrate(studio.unseen, seed + 500_000)
+    finished, unseen = (
+        integrate(studio.finished, seed),
+        integrate(studio.unseen, seed + 500_000, ahead=True),
+    )
     belief, found = FIRST, []
     for count in range(len(finished) + 1):
         if count in AFTER:

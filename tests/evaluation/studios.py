@@ -19,8 +19,10 @@ from pieces.domain.drying import (
     FaceEvent,
     Plaster,
     Problem,
+    Reading,
     Section,
     Shape,
+    climate_from,
     in_mould,
     out_of_mould,
     simulate,
@@ -34,26 +36,26 @@ HOUR_S = 3600
 DAY_S = 24 * HOUR_S
 HORIZON_S = 21 * DAY_S
 TRUE_NODES = 33
+READ_EACH_H = 3
 FINISHED = 30
 UNSEEN = 8
 CLAYS = ("red_earthenware", "smooth_stoneware")
 ROOMS = ("bench room", "drying room")
 HANDS = ("first", "second")
-LIMITS = (
-    "demould_kg_per_kg",
-    "leather_opens_kg_per_kg",
-    "leather_closes_kg_per_kg",
-    "shrinkage_ends_kg_per_kg",
-)
 
 
 @dataclass(frozen=True)
 class Piece:
-    """One piece: what is known of it (`problem`), how it truly is, and what was seen."""
+    """One piece: how it truly is, what was seen, and what is known of it.
+
+    `problem` is what is known when it is dry, `foreseen` what was known at its pressing: the air
+    from then on is a forecast.
+    """
 
     body: str
     place: str
     problem: Problem
+    foreseen: Problem
     crossed_s: np.ndarray
     checks: tuple[tuple[float, Feel, str], ...]
     weighings: tuple[tuple[float, float], ...]
@@ -76,15 +78,12 @@ class Family:
     isotherm_factor: float = 1.0
     touch_factor: float = 1.0
 
-    def body(self, known: Body, wetter: float) -> Body:
-        """Return the true body: limits move along with the water it takes as pressed."""
-        moved = {name: getattr(known, name) + wetter for name in LIMITS}
+    def body(self, known: Body) -> Body:
+        """Return the true body beside the one the model knows."""
         return replace(
             known,
-            pressed_kg_per_kg=known.pressed_kg_per_kg + wetter,
             diffusivity_slope=known.diffusivity_slope * self.slope_factor,
             isotherm_scale_kg_per_kg=known.isotherm_scale_kg_per_kg * self.isotherm_factor,
-            **moved,
         )
 
 
@@ -106,6 +105,18 @@ def weather(rng: np.random.Generator, days: int) -> Climate:
     air, humidity = np.clip(air, 3, 35), np.clip(humidity, 0.2, 0.92)
     vapour = moist_air.vapour_density_kg_m3(air, humidity)
     return Climate(0, air, vapour, np.zeros(hours, bool), None)
+
+
+def read_off(air: Climate, until_s: float, end_s: float) -> Climate:
+    """Return the air as a studio knows it: a meter read each three hours, then a forecast."""
+    hours = range(0, min(len(air.air_c), int(until_s // HOUR_S) + 1), READ_EACH_H)
+    full = moist_air.saturation_density_kg_m3(air.air_c)
+    humidity = air.vapour_kg_m3 / full
+    readings = [
+        Reading((hour + 0.5) * HOUR_S, float(air.air_c[hour]), float(humidity[hour]))
+        for hour in hours
+    ]
+    return climate_from(readings, 0, end_s)
 
 
 def a_section(rng: np.random.Generator) -> Section:
@@ -142,16 +153,19 @@ def make(seed: int, family: Family = AS_THE_MODEL) -> Studio:
         "cover": rng.normal(0, SHARED_SD["cover"]),
         **{f"touch:{hand}": rng.normal(0, SHARED_SD["touch"]) for hand in HANDS},
     }
-    wetter = {clay: float(rng.normal(0, 0.012)) for clay in CLAYS}
-    air = {room: weather(rng, 60) for room in ROOMS}
+    air = {room: weather(rng, 64) for room in ROOMS}
     drawn = []
     for i in range(FINISHED + UNSEEN):
         clay, room = str(rng.choice(CLAYS)), str(rng.choice(ROOMS))
         section = a_section(rng)
-        pressed_s = DAY_S * (1 + i % 30) + float(rng.uniform(8, 17)) * HOUR_S
+        pressed_s = DAY_S * (1 + i) + float(rng.uniform(8, 17)) * HOUR_S
         events = tuple(a_schedule(rng, section, pressed_s))
-        known = Problem(BODIES[clay], section, events, air[room])
-        true = replace(known, body=family.body(BODIES[clay], wetter[clay]))
+        true = Problem(family.body(BODIES[clay]), section, events, air[room])
+        end_s = pressed_s + HORIZON_S + DAY_S
+        known, foreseen = (
+            Problem(BODIES[clay], section, events, read_off(air[room], until_s, end_s))
+            for until_s in (end_s, pressed_s)
+        )
         own = rng.normal(0, 1, 3) * PIECE_SD[:3]
         theta = np.array(
             [
@@ -161,7 +175,7 @@ def make(seed: int, family: Family = AS_THE_MODEL) -> Studio:
                 shared["cover"],
             ]
         )
-        drawn.append((clay, room, known, true, theta[:, None]))
+        drawn.append((clay, room, (known, foreseen), true, theta[:, None]))
     truths = tuple(ensemble_of(true, theta[:3], nodes=TRUE_NODES) for _, _, _, true, theta in drawn)
     until = tuple(true.problem.pressed_at_s + float(HORIZON_S) for true in truths)
     run = simulate(Batch(truths, until, keeps_track=True))
@@ -169,8 +183,8 @@ def make(seed: int, family: Family = AS_THE_MODEL) -> Studio:
         Piece(
             clay,
             room,
-            known,
-            after.state.crossed_s[:, 0] - known.pressed_at_s,
+            *known,
+            after.state.crossed_s[:, 0] - true.pressed_at_s,
             *_seen(rng, after, track, true, shared, family),
         )
         for (clay, room, known, true, _), after, track in zip(

@@ -21,7 +21,8 @@ from scipy.stats import qmc
 
 from pieces.domain.learning.belief import (
     FIRST,
-    PIECE_VARIANCE,
+    PIECE_SD,
+    PIECE_VARIANCE_FACTOR,
     THETA,
     Groups,
     Prior,
@@ -222,7 +223,7 @@ class _State:
         shared = len(named.names)
         covariance = np.zeros((shared + THETA, shared + THETA))
         covariance[:shared, :shared] = named.covariance
-        covariance[shared:, shared:] = np.diag(PIECE_VARIANCE)
+        covariance[shared:, shared:] = np.diag(PIECE_VARIANCE_FACTOR * PIECE_SD**2)
         mean = np.concatenate([named.mean, np.zeros(THETA)])
         return cls(groups, named.places(groups.names), mean, covariance)
 

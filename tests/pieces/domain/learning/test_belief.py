@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from pieces.domain.learning import FIRST, Groups, StudioBelief
-from pieces.domain.learning.belief import PIECE_VARIANCE, SHARED_SD
+from pieces.domain.learning.belief import PIECE_SD, SHARED_SD
 
 TILE = Groups("cream", "drying room", ("Nessa",))
 
@@ -37,7 +37,7 @@ class TestStudioBelief:
         prior = FIRST.prior(TILE)
 
         shared = [SHARED_SD[kind] ** 2 for kind in ("diffusivity", "exchange", "pressed", "cover")]
-        assert np.diag(prior.covariance)[:4] == pytest.approx(np.array(shared) + PIECE_VARIANCE)
+        assert np.diag(prior.covariance)[:4] == pytest.approx(np.array(shared) + PIECE_SD**2)
         assert prior.covariance[4, 4] == pytest.approx(SHARED_SD["touch"] ** 2)
 
     def test_comes_back_from_storage_to_the_last_bit(self) -> None:
