@@ -1,5 +1,6 @@
 """All settings, read from the environment in this one place; `.env.example` lists the variables."""
 
+import os
 from pathlib import Path
 from typing import Any
 
@@ -10,6 +11,9 @@ ROOT = Path(__file__).resolve().parents[2]
 # Where everything lives that this installation gathers: database, queue, logs, secrets.
 DATA = (ROOT / Path(environment.text("NATCH_DATA", "var")).expanduser()).resolve()
 DATA.mkdir(parents=True, exist_ok=True)
+
+# Read by numba when it is first imported, which only a worker does.
+os.environ.setdefault("NUMBA_CACHE_DIR", str(DATA / "numba"))
 
 # --- who may call, and how ---------------------------------------------------------------------
 DEBUG = environment.is_on("NATCH_DEBUG")
