@@ -9,6 +9,7 @@ from __future__ import annotations
 import hashlib
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Any
 
 from pieces.domain.drying.lanes import Lanes, Timetable
 from pieces.domain.drying.march import March, Progress
@@ -43,16 +44,17 @@ def compiled() -> March:
 
     Raises whatever numba raises where it is missing or cannot compile.
     """
-    import numba
+    from numba import config
 
+    settings: Any = config
     # numba keeps what it compiled until the file of the outermost function changes. Whatever
     # file of the sums changes, the folder is another one.
-    usual = numba.config.CACHE_DIR
-    numba.config.CACHE_DIR = str(Path(usual) / _digest()) if usual else usual
+    usual = settings.CACHE_DIR
+    settings.CACHE_DIR = str(Path(usual) / _digest()) if usual else usual
     try:
         from pieces.domain.drying import kernel
     finally:
-        numba.config.CACHE_DIR = usual
+        settings.CACHE_DIR = usual
     kernel.get_ready()
     return kernel.march
 

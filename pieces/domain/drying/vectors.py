@@ -14,6 +14,7 @@ References
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any, Final
 
 from llvmlite import ir
@@ -35,24 +36,23 @@ FAST: Final = {"contract"}
 quick = njit(forceinline=True, fastmath=FAST, error_model="numpy", cache=True)
 
 
-@intrinsic  # type: ignore[untyped-decorator,unused-ignore]
-def bits_of(context: Any, number: Any) -> Any:
-    """Return the bits of a float as a whole number."""
-
+def _bits_of(context: Any, number: Any) -> Any:
     def build(_: Any, builder: Any, __: Any, given: Any) -> Any:
         return builder.bitcast(given[0], ir.IntType(64))
 
     return types.int64(types.float64), build
 
 
-@intrinsic  # type: ignore[untyped-decorator,unused-ignore]
-def number_of(context: Any, bits: Any) -> Any:
-    """Return the float that has these bits."""
-
+def _number_of(context: Any, bits: Any) -> Any:
     def build(_: Any, builder: Any, __: Any, given: Any) -> Any:
         return builder.bitcast(given[0], ir.DoubleType())
 
     return types.float64(types.int64), build
+
+
+made: Callable[[Any], Any] = intrinsic
+bits_of: Callable[[float], int] = made(_bits_of)  # the bits of a float as a whole number
+number_of: Callable[[int], float] = made(_number_of)  # the float that has these bits
 
 
 @quick
