@@ -13,6 +13,7 @@ from typing import Any, Final
 from uuid import UUID
 
 import numpy as np
+from django.conf import settings
 from django.db import transaction
 
 from pieces.domain.drying import (
@@ -33,7 +34,8 @@ from pieces.queries import air, drying
 from pieces.queries.drying import WetPart
 from studio.models import Studio
 
-DRAWS: Final = 64
+DRAWS: Final = 256
+DRAWS_UNSEEN: Final = 64  # on one small machine, of a piece that nobody has looked at yet
 HORIZON: Final = timedelta(days=21)
 REFRESH_EVERY: Final = timedelta(minutes=30)
 HOUR_S: Final = 3600
@@ -46,13 +48,21 @@ class _Question:
     part: WetPart
     sky: air.Sky
     problem: Problem
+    draws: int
     kept: Forecast | None
+
+    @property
+    def has_enough_draws(self) -> bool:
+        """Whether the stored forecast has the draws that are wanted by now."""
+        return self.kept is not None and self.kept.draws >= self.draws
 
     @property
     def state(self) -> Ensemble | None:
         """The stored state, where the schedule and the air up to it are still what they were."""
         kept = self.kept
         if kept is None or kept.states is None or not self.is_past_air_kept:
+            return None
+        if not self.has_enough_draws:
             return None
         try:
             return Ensemble.from_bytes(self.problem, bytes(kept.states))
@@ -72,8 +82,8 @@ def refresh(*, studio: Studio, at: datetime, piece_id: UUID | None = None) -> in
     """Reckon the forecasts that are out of date, all in one call; return how many.
 
     Out of date is a part without a forecast, one whose own story or past air changed, one that
-    stands in other air, and one whose room has a new reading when the last reckoning is half an
-    hour old.
+    stands in other air, one that was looked at for the first time, and one whose room has a new
+    reading when the last reckoning is half an hour old.
     """
     parts = drying.wet_parts(studio, piece_id=piece_id)
     _forget_dry(studio, parts, piece_id)
@@ -82,7 +92,7 @@ def refresh(*, studio: Studio, at: datetime, piece_id: UUID | None = None) -> in
         return 0
     now_s = at.timestamp()
     until = tuple(_known_until_s(question, now_s) for question in stale)
-    begun = [question.state or ensemble(question.problem, DRAWS) for question in stale]
+    begun = [question.state or ensemble(question.problem, question.draws) for question in stale]
     known = simulate(Batch(tuple(begun), until, keeps_track=True))
     horizon_s = _floor_hour(now_s) + HORIZON.total_seconds()
     ahead = simulate(Batch(known.after, horizon_s, keeps_track=True))
@@ -98,15 +108,20 @@ def _questions(studio: Studio, parts: Sequence[WetPart], at: datetime) -> Iterab
     skies = air.Skies(studio=studio, since=since, at=at, until=at + HORIZON + timedelta(hours=1))
     rows = Forecast.objects.filter(studio=studio, part_id__in=[part.part_id for part in parts])
     kept = {row.part_id: row for row in rows}
+    seen = drying.looked_at({part.piece_id for part in parts})
     for part in parts:
         sky = skies.over(part.stays, since=part.begun_at)
         problem = Problem(BODIES[part.body], part.section, part.events, sky.climate)
-        yield _Question(part, sky, problem, kept.get(part.part_id))
+        few = settings.IS_EMBEDDED and part.piece_id not in seen
+        draws = DRAWS_UNSEEN if few else DRAWS
+        yield _Question(part, sky, problem, draws, kept.get(part.part_id))
 
 
 def _is_stale(question: _Question, at: datetime) -> bool:
     kept = question.kept
     if kept is None or kept.computed_at is None or kept.key != question.problem.key():
+        return True
+    if not question.has_enough_draws:
         return True
     if not question.is_past_air_kept or kept.inputs["air"] != list(question.sky.sources):
         return True
@@ -151,7 +166,7 @@ def _keep(
             "air_key": question.sky.digest(advanced_to),
             "windows": windows,
             "curve": {"past": past, "ahead": _points(line)},
-            "inputs": _inputs(question),
+            "inputs": _inputs(question, state.draws),
             "computed_at": at,
             "known_since": _known_since(question, at),
         },
@@ -196,13 +211,13 @@ def _worth_drawing_s(windows: dict[str, Any], horizon_s: float) -> float:
     return horizon_s if late is None else min(horizon_s, late + 24 * HOUR_S)
 
 
-def _inputs(question: _Question) -> dict[str, Any]:
+def _inputs(question: _Question, draws: int) -> dict[str, Any]:
     section, sky = question.part.section, question.sky
     first = question.part.events[0]
     plaster = first.outer.plaster
     return {
         "model": MODEL_VERSION,
-        "draws": DRAWS,
+        "draws": draws,
         "body": question.part.body,
         "shape": section.shape.value,
         "thickest_mm": round(section.thickest_m * 1000.0, 3),

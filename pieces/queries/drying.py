@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Final
@@ -16,7 +16,7 @@ from pieces.domain.drying import Cover as CoverWord
 from pieces.domain.drying import FaceEvent, Plaster, Section, Shape
 from pieces.domain.drying.sections import BOARD_FACTOR, HOLLOW_FACTOR
 from pieces.domain.schedule import Standing, face_events
-from pieces.models import Cover, Move, Part, Piece, StageEvent
+from pieces.models import Cover, Move, Part, Piece, PieceWeighing, StageEvent, TouchCheck
 from studio.models import Place, Studio
 
 WET_STAGES: Final = ("pressing", "assembly", "drying")
@@ -58,6 +58,14 @@ def wet_parts(studio: Studio, *, piece_id: UUID | None = None) -> list[WetPart]:
         )
         for part in parts
     ]
+
+
+def looked_at(piece_ids: Collection[UUID]) -> set[UUID]:
+    """Return which pieces somebody has weighed or felt (two queries)."""
+    weighed = PieceWeighing.objects.filter(piece_id__in=piece_ids).standing()
+    felt = TouchCheck.objects.filter(piece_id__in=piece_ids).standing()
+    felt = felt.exclude(feel=TouchCheck.Feel.FINE)  # says nothing of how dry it is
+    return {piece for rows in (weighed, felt) for piece in rows.values_list("piece_id", flat=True)}
 
 
 def _parts(studio: Studio, piece_id: UUID | None) -> QuerySet[Part]:

@@ -134,6 +134,7 @@ DEFAULT_FROM_EMAIL = SERVER_EMAIL = environment.text("SMTP_FROM", "Natch <natch@
 # The truth about work to do is a row with a lease; a message only says "look".
 # "folder" is studio.project.folder_queue, registered in studio.project.celery.
 REDIS_URL = environment.text("REDIS_URL")
+IS_EMBEDDED = not REDIS_URL  # one small machine: sums are kept shorter
 QUEUE = DATA / "queue"
 CELERY_BROKER_URL = REDIS_URL or "folder://"
 CELERY_BROKER_TRANSPORT_OPTIONS: dict[str, Any] = (

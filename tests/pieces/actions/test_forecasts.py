@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 
 from moulds.actions import weighings as mould_weighings
-from pieces.actions import covers, forecasts, moves, parts, retractions
+from pieces.actions import covers, forecasts, moves, parts, retractions, weighings
 from pieces.domain.drying import Ensemble
 from pieces.models import Forecast, Part, Piece
 from pieces.queries import readiness
@@ -129,6 +129,22 @@ class TestRefresh:
         assert found.advanced_to == NOW - timedelta(hours=1)
         assert found.curve["past"][-1][0] <= found.advanced_to.timestamp()
         assert found.curve["ahead"][0][0] == found.advanced_to.timestamp()
+
+    def test_takes_few_draws_until_somebody_looks(self, tile, maker, fresh) -> None:
+        before = refreshed(tile)
+        weighings.weigh(act=act(maker[0]), piece=tile, mass_g=600.0)
+
+        found = refreshed(tile, 0.2)
+
+        assert (before.draws, found.draws) == (forecasts.DRAWS_UNSEEN, forecasts.DRAWS)
+        assert found.inputs["draws"] == forecasts.DRAWS
+        assert refreshed(tile, 0.4).computed_at == found.computed_at
+        assert len(fresh) == 2
+
+    def test_takes_many_draws_at_once_on_a_bigger_machine(self, tile, settings) -> None:
+        settings.IS_EMBEDDED = False
+
+        assert refreshed(tile).draws == forecasts.DRAWS
 
     def test_reckons_anew_when_a_reading_comes_late(self, tile, read, fresh) -> None:
         before = refreshed(tile)
