@@ -25,6 +25,7 @@ from pieces.domain.drying import (
     FaceEvent,
     Problem,
     Run,
+    Stage,
     engine,
     ensemble,
     faults,
@@ -36,10 +37,15 @@ from pieces.domain.drying.grid import grid
 from pieces.domain.drying.march import March
 from pieces.domain.drying.march import march as plain
 from pieces.domain.drying.surface import clay_activity, evaporation, vapour_conductance_m_s
+from pieces.domain.drying.windows import limits_kg_per_kg
+from pieces.domain.learning import FIRST, Feel, Groups, Lesson, Touched, draw_piece, learn, weigh
+from pieces.domain.learning.likelihood import Limits
+from pieces.domain.learning.update import theta_of
 from studio.domain import moist_air
 from tests.bench.studios import HOUR_S, HOURS, SECTIONS, finely, mixed, one_draw_each, room
 
 PIECES = 10_000
+TOUCHED = (Stage.DEMOULD, Stage.JOIN_OPENS, Stage.JOIN_CLOSES, Stage.BISQUE)
 COMPARED = 400
 KEPT = Path(__file__).resolve().parents[2] / "var" / "numba"
 
@@ -54,6 +60,7 @@ def main() -> None:
     many = ten_thousand(made, compiled)
     accuracy(made[:COMPARED], many.after[:COMPARED], compiled)
     in_the_worker(compiled)
+    one_look(compiled)
 
 
 def ten_thousand(made: tuple[Ensemble, ...], compiled: March) -> Run:
@@ -131,6 +138,29 @@ def in_the_worker(compiled: March) -> None:
     ours, run = timed(Batch(made, until, keeps_track=True), compiled, 3)
     wrong = [each for pair in zip(run.after, run.tracks, strict=True) for each in faults(*pair)]
     print(f"60 pieces x 256 draws x {HOURS} h, with tracks: {ours:.2f} s CPU; faults {wrong}")
+
+
+def one_look(compiled: March) -> None:
+    """Print what it costs to learn from a touch and reweigh a piece whose draws are kept."""
+    problem = mixed(1)[0]
+    groups = Groups("cream", "drying room", ("Nessa",))
+    prior = FIRST.prior(groups)
+    drawn = draw_piece(prior, 256, 1)
+    made = ensemble_of(problem, theta_of(drawn, problem.body.pressed_kg_per_kg)[:3])
+    at_s = problem.pressed_at_s + 20.0 * HOUR_S
+    track = simulate(Batch((made,), at_s, keeps_track=True), compiled).tracks[0]
+    limits = Limits(*(limits_kg_per_kg(problem)[stage] for stage in TOUCHED))
+    mean, dampest = track.mean_kg_per_kg[-1], track.dampest_kg_per_kg[-1]
+    seen = (Touched(Feel.LEATHER_HARD, "Nessa", limits, mean, dampest),)
+    lesson = Lesson(groups, drawn, prior, seen)
+    seconds = []
+    for _ in range(51):
+        began = time.process_time()
+        weigh(learn(FIRST, lesson), lesson)
+        seconds.append(time.process_time() - began)
+    print(
+        f"one look at 256 kept draws, learned and reweighed: {np.median(seconds) * 1e3:.2f} ms CPU"
+    )
 
 
 def by_lsoda() -> tuple[float, float]:

@@ -33,7 +33,7 @@ ROOT_HALF_BITS: Final = 0x3FE6A09E667F3BCD  # of sqrt(1/2)
 
 # Fused products keep infinities and numbers that are none, which other short cuts do not.
 FAST: Final = {"contract"}
-quick = njit(forceinline=True, fastmath=FAST, error_model="numpy", cache=True)
+quick = njit(forceinline=True, fastmath=FAST, error_model="numpy")
 
 
 def _bits_of(context: Any, number: Any) -> Any:
