@@ -13,7 +13,7 @@ DATA = (ROOT / Path(environment.text("NATCH_DATA", "var")).expanduser()).resolve
 DATA.mkdir(parents=True, exist_ok=True)
 
 # Read by numba when it is first imported, which only a worker does.
-os.environ.setdefault("NUMBA_CACHE_DIR", str(DATA / "numba"))
+os.environ["NUMBA_CACHE_DIR"] = environment.text("NUMBA_CACHE_DIR", str(DATA / "numba"))
 
 # --- who may call, and how ---------------------------------------------------------------------
 DEBUG = environment.is_on("NATCH_DEBUG")
