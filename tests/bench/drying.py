@@ -12,6 +12,7 @@ numpy, as a person would first write it.
 
 import os
 import time
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -38,9 +39,8 @@ from pieces.domain.drying.march import March
 from pieces.domain.drying.march import march as plain
 from pieces.domain.drying.surface import clay_activity, evaporation, vapour_conductance_m_s
 from pieces.domain.drying.windows import limits_kg_per_kg
-from pieces.domain.learning import FIRST, Feel, Groups, Lesson, Touched, draw_piece, learn, weigh
+from pieces.domain.learning import FIRST, Feel, Groups, Lesson, Touched, learn, weigh
 from pieces.domain.learning.likelihood import Limits
-from pieces.domain.learning.update import theta_of
 from studio.domain import moist_air
 from tests.bench.studios import HOUR_S, HOURS, SECTIONS, finely, mixed, one_draw_each, room
 
@@ -144,15 +144,13 @@ def one_look(compiled: March) -> None:
     """Print what it costs to learn from a touch and reweigh a piece whose draws are kept."""
     problem = mixed(1)[0]
     groups = Groups("cream", "drying room", ("Nessa",))
-    prior = FIRST.prior(groups)
-    drawn = draw_piece(prior, 256, 1)
-    made = ensemble_of(problem, theta_of(drawn, problem.body.pressed_kg_per_kg)[:3])
+    made = ensemble(replace(problem, belief=FIRST.of_piece(groups)), 256, 1)
     at_s = problem.pressed_at_s + 20.0 * HOUR_S
     track = simulate(Batch((made,), at_s, keeps_track=True), compiled).tracks[0]
     limits = Limits(*(limits_kg_per_kg(problem)[stage] for stage in TOUCHED))
     mean, dampest = track.mean_kg_per_kg[-1], track.dampest_kg_per_kg[-1]
     seen = (Touched(Feel.LEATHER_HARD, "Nessa", limits, mean, dampest),)
-    lesson = Lesson(groups, drawn, prior, seen)
+    lesson = Lesson.of(groups, made, seen)
     seconds = []
     for _ in range(51):
         began = time.process_time()
@@ -204,7 +202,7 @@ def one_wall() -> float:
     """Return the mean moisture after 48 h of the wall LSODA dries, by the model."""
     event = FaceEvent(0.0, Face(0.4), Face(1.0))
     problem = Problem(BODIES["red_earthenware"], SECTIONS[0], (event,), room())
-    one = ensemble_of(problem, np.array([[0.0], [0.0], [0.25]]))
+    one = ensemble_of(problem, np.array([[0.0], [0.0], [0.25], [0.0]]))
     run = simulate(Batch((one,), 48.0 * HOUR_S, keeps_track=True))
     return float(run.tracks[0].mean_kg_per_kg[-1, 0])
 

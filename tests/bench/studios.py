@@ -77,7 +77,7 @@ def one_draw_each(problems: list[Problem], seed: int = 2) -> tuple[Ensemble, ...
     made = []
     for problem in problems:
         belief = problem.belief
-        theta = chance.normal(belief.mean, belief.sd)[:, None]
+        theta = chance.normal(np.array(belief.mean), belief.sd)[:, None]
         theta[2] += problem.body.pressed_kg_per_kg
         made.append(ensemble_of(problem, theta))
     return tuple(made)

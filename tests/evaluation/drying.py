@@ -16,8 +16,7 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from pieces.domain.drying import STAGES, Batch, Ensemble, Stage, simulate
-from pieces.domain.drying.draws import ensemble_of
+from pieces.domain.drying import STAGES, Batch, Ensemble, Stage, ensemble, simulate
 from pieces.domain.drying.windows import quantiles
 from pieces.domain.learning import (
     FIRST,
@@ -26,12 +25,10 @@ from pieces.domain.learning import (
     StudioBelief,
     Touched,
     Weighed,
-    draw_piece,
     learn,
     weigh,
 )
 from pieces.domain.learning.likelihood import Limits
-from pieces.domain.learning.update import theta_of
 from tests.evaluation.studios import AS_THE_MODEL, HORIZON_S, MISSPECIFIED, Family, Piece, make
 
 DRAWS = 256
@@ -77,24 +74,19 @@ class Integrated:
 
 def integrate(pieces: list[Piece], seed: int, *, ahead: bool = False) -> list[Integrated]:
     """Integrate 256 draws of the first belief for every piece: once, as the worker does."""
-    made, drawn = [], []
+    made, groups = [], []
     for i, piece in enumerate(pieces):
         hands = tuple(sorted({hand for _, _, hand in piece.checks}))
-        groups = Groups(piece.body, piece.place, hands)
-        prior = FIRST.prior(groups)
-        drawn_theta = draw_piece(prior, DRAWS, seed * 1000 + i)
-        theta = theta_of(drawn_theta, piece.problem.body.pressed_kg_per_kg)[:3]
-        made.append(ensemble_of(piece.foreseen if ahead else piece.problem, theta))
-        drawn.append((piece, groups, prior, drawn_theta))
+        groups.append(Groups(piece.body, piece.place, hands))
+        known = piece.foreseen if ahead else piece.problem
+        asked = replace(known, belief=FIRST.of_piece(groups[-1]))
+        made.append(ensemble(asked, DRAWS, seed * 1000 + i))
     until = tuple(each.problem.pressed_at_s + float(HORIZON_S) for each in made)
     run = simulate(Batch(tuple(made), until, keeps_track=True))
-    found = []
-    for (piece, groups, prior, theta), after, track in zip(
-        drawn, run.after, run.tracks, strict=True
-    ):
-        lesson = Lesson(groups, theta, prior, _looks(piece, track))
-        found.append(Integrated(piece, after, lesson))
-    return found
+    return [
+        Integrated(piece, after, Lesson.of(group, after, _looks(piece, track)))
+        for piece, group, after, track in zip(pieces, groups, run.after, run.tracks, strict=True)
+    ]
 
 
 def _looks(piece: Piece, track) -> list[Touched | Weighed]:

@@ -27,8 +27,9 @@ from pieces.domain.drying import (
     out_of_mould,
     simulate,
 )
+from pieces.domain.drying.belief import PIECE_SD
 from pieces.domain.drying.draws import ensemble_of
-from pieces.domain.learning.belief import PIECE_SD, SHARED_SD
+from pieces.domain.learning.belief import FIRST_SD
 from pieces.domain.learning.likelihood import MIS_TAP_SHARE, TOUCH_SD, WEIGHING_SD, Feel
 from studio.domain import moist_air
 
@@ -147,11 +148,11 @@ def make(seed: int, family: Family = AS_THE_MODEL) -> Studio:
     """Return a studio drawn by `seed`: two clays, two rooms, two hands."""
     rng = np.random.default_rng(seed)
     shared = {
-        **{f"diffusivity:{clay}": rng.normal(0, SHARED_SD["diffusivity"]) for clay in CLAYS},
-        **{f"exchange:{room}": rng.normal(0, SHARED_SD["exchange"]) for room in ROOMS},
-        **{f"pressed:{clay}": rng.normal(0, SHARED_SD["pressed"]) for clay in CLAYS},
-        "cover": rng.normal(0, SHARED_SD["cover"]),
-        **{f"touch:{hand}": rng.normal(0, SHARED_SD["touch"]) for hand in HANDS},
+        **{f"diffusivity:{clay}": rng.normal(0, FIRST_SD["diffusivity"]) for clay in CLAYS},
+        **{f"exchange:{room}": rng.normal(0, FIRST_SD["exchange"]) for room in ROOMS},
+        **{f"pressed:{clay}": rng.normal(0, FIRST_SD["pressed"]) for clay in CLAYS},
+        "cover": rng.normal(0, FIRST_SD["cover"]),
+        **{f"touch:{hand}": rng.normal(0, FIRST_SD["touch"]) for hand in HANDS},
     }
     air = {room: weather(rng, 64) for room in ROOMS}
     drawn = []
@@ -166,7 +167,7 @@ def make(seed: int, family: Family = AS_THE_MODEL) -> Studio:
             Problem(BODIES[clay], section, events, read_off(air[room], until_s, end_s))
             for until_s in (end_s, pressed_s)
         )
-        own = rng.normal(0, 1, 3) * PIECE_SD[:3]
+        own = rng.normal(0, 1, 3) * np.array(PIECE_SD[:3])
         theta = np.array(
             [
                 shared[f"diffusivity:{clay}"] + own[0],
@@ -176,7 +177,7 @@ def make(seed: int, family: Family = AS_THE_MODEL) -> Studio:
             ]
         )
         drawn.append((clay, room, (known, foreseen), true, theta[:, None]))
-    truths = tuple(ensemble_of(true, theta[:3], nodes=TRUE_NODES) for _, _, _, true, theta in drawn)
+    truths = tuple(ensemble_of(true, theta, nodes=TRUE_NODES) for _, _, _, true, theta in drawn)
     until = tuple(true.problem.pressed_at_s + float(HORIZON_S) for true in truths)
     run = simulate(Batch(truths, until, keeps_track=True))
     pieces = [

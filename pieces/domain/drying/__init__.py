@@ -45,16 +45,15 @@ References
        memory).
 """
 
+from pieces.domain.drying.belief import FIRST_BELIEF, Belief
 from pieces.domain.drying.bodies import BODIES, SOURCES, Body, Mark
 from pieces.domain.drying.checks import faults
 from pieces.domain.drying.climate import Climate, Reading, climate_from, constant_climate
 from pieces.domain.drying.curve import Curve, curve
 from pieces.domain.drying.draws import ensemble
 from pieces.domain.drying.problem import (
-    FIRST_BELIEF,
     STAGES,
     Batch,
-    Belief,
     Ensemble,
     Exchange,
     Problem,

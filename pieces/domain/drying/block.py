@@ -30,17 +30,17 @@ PULL_SLOPE = 2.0 / surface.SUCTION_SLOPE_KG_PER_KG
 SUCTION_SLOPE = surface.SUCTION_SLOPE_KG_PER_KG
 
 # Rows. What a lane is:
-SLOPE, SPREAD, INTO, SCALE_LOG, POWER, K, COOLING, INNER, FREED = range(9)
+SLOPE, SPREAD, INTO, SCALE_LOG, POWER, K, COOLING, INNER, FREED, THROUGH = range(10)
 # what it meets in a step, as in `Timetable`, and in a stage:
-SPAN, FULL, AIR_SLOPE, VAPOUR, WARMTH = range(9, 14)
-FACE = 14  # (inner, outer) of openness, conductance, holds, outside, fresh
-OPENNESS, CONDUCTANCE, HOLDS, OUTSIDE, FRESH = range(14, 24, 2)
-SPREADS, INTOS, MOVES, MOVING, SIZE, LEFT = range(24, 30)
+SPAN, FULL, AIR_SLOPE, VAPOUR, WARMTH = range(10, 15)
+FACE = 15  # (inner, outer) of openness, conductance, holds, outside, fresh
+OPENNESS, CONDUCTANCE, HOLDS, OUTSIDE, FRESH = range(15, 25, 2)
+SPREADS, INTOS, MOVES, MOVING, SIZE, LEFT = range(25, 31)
 # for each of two faces: saturation now, before the stage, before the step; then the flow out of the
 # clay, its slope by moisture, and the plaster's residual, pull and denominator:
-WET, WET_BASE, WET_BEGAN, FLOW, BY_X, RESIDUAL, PULL, BELOW = range(30, 46, 2)
-MEAN, DAMPEST, FACE_X, WAS_MEAN, WAS_DAMPEST, WAS_FACE, WHOLE_LEFT = range(46, 53)
-NODES: Final = 53  # here the nodes begin, each with:
+WET, WET_BASE, WET_BEGAN, FLOW, BY_X, RESIDUAL, PULL, BELOW = range(31, 47, 2)
+MEAN, DAMPEST, FACE_X, WAS_MEAN, WAS_DAMPEST, WAS_FACE, WHOLE_LEFT = range(47, 54)
+NODES: Final = 54  # here the nodes begin, each with:
 X, BASE, BEGAN, VOLUME, BETWEEN, BOTH, SHARE, FLUX, STEEP, ELIMINATED, INVERSE = range(11)
 PER_NODE: Final = 11
 

@@ -27,12 +27,15 @@ from pieces.domain.drying.block import (
     MEAN,
     MOVES,
     NODES,
+    OPENNESS,
+    OUTSIDE,
     PER_NODE,
     SHARE,
     SLOPE,
     SPAN,
     SPREAD,
     SPREADS,
+    THROUGH,
     VOLUME,
     WARMTH,
     WAS_DAMPEST,
@@ -138,6 +141,10 @@ def meet(w: Any, given: Any, step: int, lane_at: Any, width: int) -> tuple[bool,
             w[FULL + i, j] = given.airs[hour, i]
         for i in range(8):
             w[FACE + i, j] = given.faces[face, i]
+        if given.faces[face, 10] > 0.0:
+            for side in range(2):
+                w[OPENNESS + side, j] = min(w[OPENNESS + side, j] * w[THROUGH, j], 1.0)
+                w[OUTSIDE + side, j] = min(w[OUTSIDE + side, j] * w[THROUGH, j], 1.0)
         if given.begins[step, piece]:
             for side in range(2):
                 fresh = given.faces[face, 8 + side]
@@ -246,6 +253,7 @@ def march(lanes: Lanes, table: Timetable, progress: Progress) -> int:
         LATENT_J_KG / lanes.heat_w_m2_k,
         lanes.inner_area,
         lanes.freed,
+        lanes.through,
     ]
     between = np.zeros_like(lanes.volume)
     between[:-1] = lanes.conductance

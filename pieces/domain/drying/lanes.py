@@ -27,8 +27,8 @@ class Lanes:
     (nodes, 1) where all sections are of one shape, else (nodes, lanes):
     volume, share, conductance (one row fewer), both (sum of a node's conductances)
     (lanes,): inner_area, depth_m, dry_kg_m3, slope (b), spread (D20 f_D / (b depth²)), scale,
-    power, k_m_s, heat_w_m2_k, freed (face moisture at which the piece is free), piece (its column
-    in the steps);  limits : (5, lanes)
+    power, k_m_s, heat_w_m2_k, through (what covers let through over what is usual), freed (face
+    moisture at which the piece is free), piece (its column in the steps);  limits : (5, lanes)
     """
 
     volume: Floats
@@ -44,6 +44,7 @@ class Lanes:
     power: Floats
     k_m_s: Floats
     heat_w_m2_k: Floats
+    through: Floats
     freed: Floats
     limits: Floats
     piece: NDArray[np.intp]
@@ -93,6 +94,7 @@ class Lanes:
             power=spread([each.body.isotherm_power for each in problems]),
             k_m_s=vapour_conductance_m_s(convection),
             heat_w_m2_k=convection + radiation,
+            through=np.exp(theta[3]),
             freed=theta[2] - SHRUNK_FREE_KG_PER_KG,
             limits=np.ascontiguousarray(limits.T[:, piece]),
             piece=piece,
@@ -163,20 +165,22 @@ class Timetable:
         """Return the number of steps of the longest column."""
         return len(self.hour)
 
-    def moment(self, step: int, piece: NDArray[np.intp]) -> Moment:
+    def moment(self, step: int, lanes: Lanes) -> Moment:
         """Return what the lanes meet in `step`."""
+        piece = lanes.piece
         air = self.airs[self.hour[step]].T[:, piece]
         faces = self.faces[self.face[step]].T[:, piece]
+        through = np.where(faces[10] > 0.0, lanes.through, 1.0)
         begins = self.begins[step]
         fresh = np.where(begins[piece], faces[8:10], np.nan) if begins.any() else None
         return Moment(
             span_s=(self.at_s[step + 1] - self.at_s[step])[piece],
             air=(air[0], air[1], air[2]),
             arrhenius=air[3],
-            openness=faces[0:2],
+            openness=np.minimum(faces[0:2] * through, 1.0),
             conductance=faces[2:4],
             holds=faces[4:6],
-            outside=faces[6:8],
+            outside=np.minimum(faces[6:8] * through, 1.0),
             fresh=fresh,
             on_plaster=(np.flatnonzero(faces[2]), np.flatnonzero(faces[3])),
         )

@@ -75,7 +75,7 @@ class _Walk:
 
     def _step(self, step: int) -> int:
         lanes = self.lanes
-        moment = self.table.moment(step, lanes.piece)
+        moment = self.table.moment(step, lanes)
         if moment.fresh is not None:
             set_anew = ~np.isnan(moment.fresh)
             wetness = np.maximum(moment.fresh, LEAST_WETNESS)

@@ -115,13 +115,14 @@ def airs_of(climate: Climate, activation_j_mol: float) -> Floats:
 
 
 def faces_of(event: FaceEvent) -> tuple[float, ...]:
-    """Return ten figures of what the two faces meet from an event on, inner before outer.
+    """Return eleven figures of what the two faces meet from an event on, inner before outer.
 
     Openness to the air (0 against plaster); conductance, what it holds and openness of its far
-    side, of the plaster (0 in air); the saturation it begins with (nan: it goes on).
+    side, of the plaster (0 in air); the saturation it begins with (nan: it goes on); last whether
+    the openness of either is a cover's (1 or 0).
     """
     pairs = zip(_row(event.inner), _row(event.outer), strict=True)
-    return tuple(figure for pair in pairs for figure in pair)
+    return (*(figure for pair in pairs for figure in pair), float(event.is_covered))
 
 
 def _row(face: Face) -> tuple[float, float, float, float, float]:

@@ -3,10 +3,9 @@
 How to use it::
 
     belief = FIRST                                  # nothing looked at yet
-    prior = belief.prior(Groups("CR", "drying room"))  # of one piece: mean and covariance
-    theta = draw_piece(prior, 256, seed)
-    ...                                             # integrate the draws once, keep what they say
-    lesson = Lesson(groups, theta, prior, seen)     # seen: looks, with each draw's answer
+    problem = Problem(..., belief=belief.of_piece(groups))
+    after = simulate(Batch((ensemble(problem, 256),), ...)).after[0]  # integrated once, kept
+    lesson = Lesson.of(groups, after, seen)         # seen: looks, with each draw's answer
     weights, effective = weigh(belief, lesson)      # of the cached draws: nothing is integrated
     belief = learn(belief, lesson)                  # once for every piece, in a fixed order
 
@@ -34,9 +33,10 @@ from pieces.domain.learning.likelihood import (
     Touched,
     Weighed,
 )
-from pieces.domain.learning.update import Lesson, draw_piece, fold, learn, weigh
+from pieces.domain.learning.update import FEWEST_EFFECTIVE, Lesson, fold, learn, weigh
 
 __all__ = [
+    "FEWEST_EFFECTIVE",
     "FIRST",
     "Feel",
     "Groups",
@@ -46,7 +46,6 @@ __all__ = [
     "StudioBelief",
     "Touched",
     "Weighed",
-    "draw_piece",
     "fold",
     "learn",
     "weigh",

@@ -10,24 +10,19 @@ from typing import Any, Final
 import numpy as np
 from numpy.typing import NDArray
 
+from pieces.domain.drying import Belief
+from pieces.domain.drying.belief import PIECE_SD, SHARED_SD, THETA
+
 Floats = NDArray[np.float64]
 
-# Widths of what pieces share. K: the best correlation for a pool's evaporation is 18 % off on
-# average (Shah, HVAC&R Research 8(1), 2002, abstract), and nobody knows where in the room a piece
-# stands; the others are from memory. Of X0 counts what lies between it and the body's own limits.
-SHARED_SD: Final[Mapping[str, float]] = {
-    "diffusivity": 0.35,
-    "exchange": 0.45,
-    "pressed": 0.004,
-    "cover": 0.30,
+#: Width at first of each kind of what is shared: theta's, then a hand's habit (from memory).
+FIRST_SD: Final[Mapping[str, float]] = {
+    **dict(zip(("diffusivity", "exchange", "pressed", "cover"), SHARED_SD, strict=True)),
     "touch": 0.008,
 }
-# Widths of what is a piece's own, in the order of theta; from memory.
-PIECE_SD: Final = np.array([0.12, 0.15, 0.006, 0.0])
 # While learning, a piece counts as a little more its own than it is, so that what pieces share is
 # not believed too soon: simulated studios were slightly too sure without it (see the evaluation).
 PIECE_VARIANCE_FACTOR: Final = 1.25
-THETA: Final = 4
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,9 +77,9 @@ class StudioBelief:
         if not fresh:
             return self
         kinds = [name.partition(":")[0] for name in fresh]
-        if unknown := [kind for kind in kinds if kind not in SHARED_SD]:
+        if unknown := [kind for kind in kinds if kind not in FIRST_SD]:
             raise ValueError(f"Nothing is believed of {unknown[0]!r}.")
-        width = np.diag([SHARED_SD[kind] ** 2 for kind in kinds])
+        width = np.diag([FIRST_SD[kind] ** 2 for kind in kinds])
         known = len(self.names)
         covariance = np.zeros((known + len(fresh), known + len(fresh)))
         covariance[:known, :known] = self.covariance
@@ -101,8 +96,13 @@ class StudioBelief:
         named = self.naming(groups.names)
         at = named.places(groups.names)
         covariance = named.covariance[np.ix_(at, at)].copy()
-        covariance[np.arange(THETA), np.arange(THETA)] += PIECE_SD**2
+        covariance[np.arange(THETA), np.arange(THETA)] += np.square(PIECE_SD)
         return Prior(named.mean[at], covariance)
+
+    def of_piece(self, groups: Groups) -> Belief:
+        """Return what to draw a piece of these groups from."""
+        prior = self.prior(groups)
+        return Belief.of(prior.mean[:THETA], prior.covariance[:THETA, :THETA])
 
     def digest(self) -> str:
         """Return a short digest of the belief, to tell one from another."""

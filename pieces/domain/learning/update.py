@@ -19,11 +19,11 @@ from numpy.typing import NDArray
 from scipy.special import logsumexp, ndtri
 from scipy.stats import qmc
 
+from pieces.domain.drying import Belief, Ensemble
+from pieces.domain.drying.belief import PIECE_SD, THETA
 from pieces.domain.learning.belief import (
     FIRST,
-    PIECE_SD,
     PIECE_VARIANCE_FACTOR,
-    THETA,
     Groups,
     Prior,
     StudioBelief,
@@ -47,40 +47,22 @@ _MOISTURE: Final = 2  # the row of theta that is a moisture
 class Lesson:
     """The cached draws of one piece with what was seen of it.
 
-    theta : (4, draws), as the first rows of `Prior`
+    theta : (4, draws), with X0 as its difference from the body's
     drawn_from : what they were drawn from
     seen : what people saw, with each draw's answer
     """
 
     groups: Groups
     theta: Floats
-    drawn_from: Prior
+    drawn_from: Belief
     seen: Sequence[Seen] = ()
 
-
-def draw_piece(prior: Prior, draws: int, seed: int) -> Floats:
-    """Return quasi-random draws of a piece's theta, shape (4, draws).
-
-    The same every time for one prior, number and seed. `draws` is a power of two, 2 to 4096.
-    Raises `ValueError` otherwise.
-    """
-    if not (2 <= draws <= 4096 and draws & (draws - 1) == 0):
-        raise ValueError("draws must be a power of two from 2 to 4096.")
-    root = np.linalg.cholesky(prior.covariance[:THETA, :THETA])
-    drawn: Floats = prior.mean[:THETA, None] + root @ _normals(THETA, draws, seed)
-    return drawn
-
-
-def theta_of(drawn: Floats, pressed_kg_per_kg: float) -> Floats:
-    """Return what the solver takes, shape (4, draws): X0 itself instead of its difference.
-
-    X0 is kept within a third of the body's figure.
-    """
-    theta = drawn.copy()
-    theta[_MOISTURE] = np.clip(
-        theta[_MOISTURE] + pressed_kg_per_kg, pressed_kg_per_kg / 1.5, pressed_kg_per_kg * 1.5
-    )
-    return theta
+    @classmethod
+    def of(cls, groups: Groups, made: Ensemble, seen: Sequence[Seen] = ()) -> Lesson:
+        """Return the lesson of an ensemble."""
+        theta = made.theta.copy()
+        theta[_MOISTURE] -= made.problem.body.pressed_kg_per_kg
+        return cls(groups, theta, made.problem.belief, seen)
 
 
 def weigh(belief: StudioBelief, lesson: Lesson) -> tuple[Floats, float]:
@@ -140,7 +122,9 @@ class _Sample:
             for factor in look.factors:
                 touch = offsets[factor.who] if factor.who is not None else 0.0
                 said += factor.log_likelihood(factor.predicted - touch)
-        ratio = _log_normal(theta, prior) - _log_normal(theta, lesson.drawn_from)
+        ratio = _log_normal(theta, belief.of_piece(lesson.groups)) - _log_normal(
+            theta, lesson.drawn_from
+        )
         return cls(ratio, said)
 
 
@@ -164,9 +148,9 @@ def _normals(rows: int, draws: int, seed: int) -> Floats:
     return normal
 
 
-def _log_normal(theta: Floats, prior: Prior) -> Floats:
-    root = np.linalg.cholesky(prior.covariance[:THETA, :THETA])
-    scaled = np.linalg.solve(root, theta - prior.mean[:THETA, None])
+def _log_normal(theta: Floats, belief: Belief) -> Floats:
+    root = np.linalg.cholesky(np.array(belief.covariance))
+    scaled = np.linalg.solve(root, theta - np.asarray(belief.mean)[:, None])
     density: Floats = -0.5 * (scaled**2).sum(axis=0) - np.log(np.diag(root)).sum()
     return density
 
@@ -223,7 +207,7 @@ class _State:
         shared = len(named.names)
         covariance = np.zeros((shared + THETA, shared + THETA))
         covariance[:shared, :shared] = named.covariance
-        covariance[shared:, shared:] = np.diag(PIECE_VARIANCE_FACTOR * PIECE_SD**2)
+        covariance[shared:, shared:] = np.diag(PIECE_VARIANCE_FACTOR * np.square(PIECE_SD))
         mean = np.concatenate([named.mean, np.zeros(THETA)])
         return cls(groups, named.places(groups.names), mean, covariance)
 

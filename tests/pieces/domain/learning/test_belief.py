@@ -5,8 +5,9 @@ import json
 import numpy as np
 import pytest
 
+from pieces.domain.drying.belief import FIRST_BELIEF, PIECE_SD
 from pieces.domain.learning import FIRST, Groups, StudioBelief
-from pieces.domain.learning.belief import PIECE_SD, SHARED_SD
+from pieces.domain.learning.belief import FIRST_SD
 
 TILE = Groups("cream", "drying room", ("Nessa",))
 
@@ -16,8 +17,8 @@ class TestStudioBelief:
         named = FIRST.naming(TILE.names)
 
         widths = dict(zip(named.names, np.sqrt(np.diag(named.covariance)), strict=True))
-        assert widths["exchange:drying room"] == SHARED_SD["exchange"]
-        assert widths["touch:Nessa"] == SHARED_SD["touch"]
+        assert widths["exchange:drying room"] == FIRST_SD["exchange"]
+        assert widths["touch:Nessa"] == FIRST_SD["touch"]
         assert not named.mean.any()
 
     def test_leaves_what_it_knows_when_it_takes_a_name(self) -> None:
@@ -36,9 +37,10 @@ class TestStudioBelief:
     def test_adds_what_is_a_pieces_own(self) -> None:
         prior = FIRST.prior(TILE)
 
-        shared = [SHARED_SD[kind] ** 2 for kind in ("diffusivity", "exchange", "pressed", "cover")]
-        assert np.diag(prior.covariance)[:4] == pytest.approx(np.array(shared) + PIECE_SD**2)
-        assert prior.covariance[4, 4] == pytest.approx(SHARED_SD["touch"] ** 2)
+        shared = [FIRST_SD[kind] for kind in ("diffusivity", "exchange", "pressed", "cover")]
+        together = np.square(shared) + np.square(PIECE_SD)
+        assert np.diag(prior.covariance)[:4] == pytest.approx(together)
+        assert prior.covariance[4, 4] == pytest.approx(FIRST_SD["touch"] ** 2)
 
     def test_comes_back_from_storage_to_the_last_bit(self) -> None:
         named = FIRST.naming(TILE.names)
@@ -49,3 +51,6 @@ class TestStudioBelief:
         assert again.digest() == odd.digest()
         assert again.digest() != named.digest()
         assert StudioBelief.from_json(FIRST.to_json()).covariance.shape == (0, 0)
+
+    def test_gives_a_piece_of_its_own_what_is_first_believed(self) -> None:
+        assert FIRST.of_piece(TILE) == FIRST_BELIEF

@@ -5,6 +5,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from pieces.domain.drying.draws import draw
 from pieces.domain.learning import (
     FIRST,
     Feel,
@@ -13,13 +14,12 @@ from pieces.domain.learning import (
     StudioBelief,
     Touched,
     Weighed,
-    draw_piece,
     fold,
     learn,
     weigh,
 )
 from pieces.domain.learning.likelihood import Limits
-from pieces.domain.learning.update import LIKELIHOOD_EXPONENT, theta_of
+from pieces.domain.learning.update import LIKELIHOOD_EXPONENT
 
 LIMITS = Limits(0.215, 0.205, 0.150, 0.025)
 TILE = Groups("cream", "drying room", ("Nessa",))
@@ -27,7 +27,9 @@ DRAWS = 256
 
 
 def theta(seed: int = 1, draws: int = DRAWS) -> np.ndarray:
-    return draw_piece(FIRST.prior(TILE), draws, seed)
+    drawn = draw(FIRST.of_piece(TILE), 0.25, draws, seed)
+    drawn[2] -= 0.25
+    return drawn
 
 
 def moisture(drawn: np.ndarray, hours: float) -> np.ndarray:
@@ -41,37 +43,12 @@ def touched(drawn: np.ndarray, feel: Feel, hours: float) -> Touched:
 
 
 def lesson(*seen, drawn: np.ndarray | None = None) -> Lesson:
-    return Lesson(TILE, theta() if drawn is None else drawn, FIRST.prior(TILE), seen)
+    return Lesson(TILE, theta() if drawn is None else drawn, FIRST.of_piece(TILE), seen)
 
 
 def width(belief: StudioBelief, name: str) -> float:
     at = belief.names.index(name)
     return float(np.sqrt(belief.covariance[at, at]))
-
-
-class TestDrawPiece:
-    def test_has_the_mean_and_spread_of_the_prior(self) -> None:
-        prior = FIRST.prior(TILE)
-
-        drawn = draw_piece(prior, 4096, 3)
-
-        spread = np.sqrt(np.diag(prior.covariance))[:4]
-        assert drawn.mean(axis=1) / spread == pytest.approx(np.zeros(4), abs=0.02)
-        assert drawn.std(axis=1) == pytest.approx(spread, rel=0.03)
-
-    def test_refuses_a_number_that_is_no_power_of_two(self) -> None:
-        with pytest.raises(ValueError, match="power of two"):
-            draw_piece(FIRST.prior(TILE), 100, 3)
-
-
-class TestThetaOf:
-    def test_gives_the_solver_the_moisture_itself_within_a_third(self) -> None:
-        drawn = np.array([[0.0, 0.0], [0.0, 0.0], [0.01, -0.2], [0.0, 0.0]])
-
-        found = theta_of(drawn, 0.24)
-
-        assert found[2] == pytest.approx([0.25, 0.16])
-        assert drawn[2, 0] == 0.01
 
 
 class TestWeigh:
