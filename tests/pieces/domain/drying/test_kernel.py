@@ -30,7 +30,6 @@ from pieces.domain.drying.checks import mass_error
 from pieces.domain.drying.march import March
 from pieces.domain.drying.march import march as plain
 from tests.pieces.domain.drying.problems import HOUR_S, wall
-from tests.pieces.domain.drying.test_solver import SECTIONS, a_week
 
 AGREED = 1e-9
 
@@ -38,15 +37,6 @@ AGREED = 1e-9
 @pytest.fixture(scope="module")
 def compiled() -> March:
     return engine.compiled()
-
-
-@pytest.fixture(scope="module")
-def mixed() -> list[Ensemble]:
-    names = list(BODIES)
-    return [
-        ensemble(a_week(section, names[i % len(names)], 1000.0 * i), 8)
-        for i, section in enumerate(SECTIONS)
-    ]
 
 
 @st.composite
