@@ -99,7 +99,7 @@ def finely(made: Ensemble, nodes: int = 65, every_s: int = HOUR_S // 4) -> Ensem
         last = known.get(at, last)
         is_said_again = at not in known
         faces = [_going_on(face) if is_said_again else face for face in (last.inner, last.outer)]
-        events.append(FaceEvent(at, *faces))
+        events.append(FaceEvent(at, *faces, is_covered=last.is_covered))
     finer = Problem(problem.body, problem.section, tuple(events), problem.climate)
     return ensemble_of(finer, made.theta, nodes)
 
