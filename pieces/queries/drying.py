@@ -16,7 +16,7 @@ from pieces.domain.drying import Cover as CoverWord
 from pieces.domain.drying import FaceEvent, Plaster, Section, Shape
 from pieces.domain.drying.sections import BOARD_FACTOR, HOLLOW_FACTOR
 from pieces.domain.schedule import Standing, face_events
-from pieces.models import Cover, Move, Part, Piece, PieceWeighing, StageEvent, TouchCheck
+from pieces.models import Cover, Move, Part, Piece, StageEvent
 from studio.models import Place, Studio
 
 WET_STAGES: Final = ("pressing", "assembly", "drying")
@@ -28,11 +28,12 @@ FLAT_FORM_MM: Final = 25.0  # lower than this a form lies on its board and has n
 
 @dataclass(frozen=True, slots=True)
 class WetPart:
-    """One part that is still wet, and all that happened to it."""
+    """One part, and all that happened to it; `clay` tells its body from the studio's others."""
 
     part_id: UUID
     piece_id: UUID
     body: str
+    clay: str
     section: Section
     events: tuple[FaceEvent, ...]
     stays: tuple[tuple[datetime, UUID | None], ...]
@@ -42,7 +43,15 @@ class WetPart:
 
 def wet_parts(studio: Studio, *, piece_id: UUID | None = None) -> list[WetPart]:
     """Return every part of the studio that is still wet (six queries, however many parts)."""
-    parts = list(_parts(studio, piece_id))
+    return _told(studio, list(_parts(studio, piece_id)))
+
+
+def parts_told(studio: Studio, part_ids: Collection[UUID]) -> list[WetPart]:
+    """Return what happened to these parts, wet or not (six queries, however many)."""
+    return _told(studio, list(_all_of(studio).filter(pk__in=part_ids)))
+
+
+def _told(studio: Studio, parts: list[Part]) -> list[WetPart]:
     pieces = {part.piece_id for part in parts}
     standings, stays = _standings(pieces), _stays(pieces)
     saturation = _saturation_when_pressed(parts)
@@ -60,25 +69,23 @@ def wet_parts(studio: Studio, *, piece_id: UUID | None = None) -> list[WetPart]:
     ]
 
 
-def looked_at(piece_ids: Collection[UUID]) -> set[UUID]:
-    """Return which pieces somebody has weighed or felt (two queries)."""
-    weighed = PieceWeighing.objects.filter(piece_id__in=piece_ids).standing()
-    felt = TouchCheck.objects.filter(piece_id__in=piece_ids).standing()
-    felt = felt.exclude(feel=TouchCheck.Feel.FINE)  # says nothing of how dry it is
-    return {piece for rows in (weighed, felt) for piece in rows.values_list("piece_id", flat=True)}
-
-
 def _parts(studio: Studio, piece_id: UUID | None) -> QuerySet[Part]:
-    found = Part.objects.filter(
-        studio=studio,
-        state__in=WET_PARTS,
-        piece__stage__in=WET_STAGES,
-    ).exclude(piece__state="bone_dry")
-    if piece_id is not None:
-        found = found.filter(piece_id=piece_id)
-    return found.select_related(
-        "piece__body", "piece__design__body", "design_part", "pressing__casting__mould_set"
-    ).order_by("pk")
+    found = (
+        _all_of(studio)
+        .filter(state__in=WET_PARTS, piece__stage__in=WET_STAGES)
+        .exclude(piece__state="bone_dry")
+    )
+    return found if piece_id is None else found.filter(piece_id=piece_id)
+
+
+def _all_of(studio: Studio) -> QuerySet[Part]:
+    return (
+        Part.objects.filter(studio=studio)
+        .select_related(
+            "piece__body", "piece__design__body", "design_part", "pressing__casting__mould_set"
+        )
+        .order_by("pk")
+    )
 
 
 def _wet_part(
@@ -106,6 +113,7 @@ def _wet_part(
         part_id=part.pk,
         piece_id=part.piece_id,
         body=body.drying_body if body is not None else DEFAULT_BODY,
+        clay=str(body.pk) if body is not None else DEFAULT_BODY,
         section=section,
         events=face_events(
             section,

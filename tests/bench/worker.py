@@ -38,7 +38,7 @@ def main() -> None:
 
     from firings.demo.loader import load
     from firings.demo.teller import Clock
-    from pieces.actions import forecasts
+    from pieces.actions import forecast_questions, forecasts
     from pieces.domain.drying import engine
     from pieces.domain.drying.march import march as plain
     from pieces.models import Forecast
@@ -66,7 +66,9 @@ def main() -> None:
         numpy_s = cpu_s(anew)
         draws = sorted(set(Forecast.objects.values_list("draws", flat=True)))
         parts = Forecast.objects.filter(studio=first).count()
-        print(f"{parts} wet parts reckoned anew, {draws} draws, {forecasts.HORIZON.days} days:")
+        print(
+            f"{parts} wet parts reckoned anew, {draws} draws, {forecast_questions.HORIZON.days} days:"
+        )
         print(
             f"  kernel {kernel_s:.2f} s CPU, numpy {numpy_s:.2f} s; ratio {numpy_s / kernel_s:.1f}"
         )

@@ -38,6 +38,8 @@ LIKELIHOOD_EXPONENT: Final = 0.7
 FEWEST_EFFECTIVE: Final = 30.0  # fewer draws that count: draw and integrate the piece anew
 LINE: Final = np.linspace(-6.0, 6.0, 241)  # widths about the middle, for sums along a line
 LEAST_SHARE: Final = 0.5  # of the draws that counted before a look, when those were few
+WIDER: Final = 1.5
+FLOOR_SHARE: Final = 0.1
 HALVINGS: Final = 30
 TOUCH_SEED: Final = 7_919
 _MOISTURE: Final = 2  # the row of theta that is a moisture
@@ -72,6 +74,22 @@ def weigh(belief: StudioBelief, lesson: Lesson) -> tuple[Floats, float]:
     """
     sample = _Sample.of(belief, lesson)
     return _normalised(sample.log_prior_ratio + LIKELIHOOD_EXPONENT * sample.log_likelihood)
+
+
+def drawn_again(belief: StudioBelief, lesson: Lesson) -> Belief:
+    """Return what to draw a piece from where too few of its draws count.
+
+    As wide as what is left of them and a little wider, so that nothing that is still likely is
+    missed; a piece nobody looked at is drawn from what the studio believes.
+    """
+    prior = belief.of_piece(lesson.groups)
+    if not lesson.seen:
+        return prior
+    weights = _tempered(_Sample.of(belief, lesson))
+    mean = lesson.theta @ weights
+    apart = lesson.theta - mean[:, None]
+    spread = WIDER * (weights * apart) @ apart.T
+    return Belief.of(mean, spread + FLOOR_SHARE * np.array(prior.covariance))
 
 
 def learn(belief: StudioBelief, lesson: Lesson) -> StudioBelief:
