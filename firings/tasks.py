@@ -5,7 +5,7 @@ from __future__ import annotations
 from celery import shared_task
 from django.utils import timezone
 
-from firings.actions import reminding_loads, reminding_orders, reminding_watch
+from firings.actions import reminding_kilns, reminding_loads, reminding_orders, reminding_watch
 from studio.models import Studio
 
 
@@ -18,9 +18,10 @@ def judge_promises(**_: object) -> None:
 
 @shared_task
 def tell_minders(**_: object) -> None:
-    """Sweep: kilns that nobody has read, that should have ended, that may be opened."""
+    """Sweep: kilns that nobody has read, that should have ended, that may be opened, that age."""
     for studio in Studio.objects.all():
         reminding_watch.tell_minders(studio=studio, at=timezone.now())
+        reminding_kilns.tell_technicians(studio=studio, at=timezone.now())
 
 
 @shared_task

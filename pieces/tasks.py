@@ -12,7 +12,7 @@ from celery.signals import worker_ready
 from django.utils import timezone
 from kombu.exceptions import OperationalError
 
-from pieces.actions import forecasts, planning, reminding, reminding_forgotten
+from pieces.actions import forecasts, planning, reminding, reminding_approvals, reminding_forgotten
 from pieces.domain.drying import engine
 from studio.models import Studio
 
@@ -62,10 +62,11 @@ def move_on_waiting_pieces(**_: object) -> None:
 
 @shared_task
 def set_reminders(**_: object) -> None:
-    """Sweep: what the windows ask of people, and what nobody has looked at under its plastic."""
+    """Sweep: what the windows ask, what nobody looked at under its plastic, what clients owe."""
     for studio in Studio.objects.all():
         reminding.tell_makers(studio=studio, at=timezone.now())
         reminding_forgotten.tell_of_forgotten(studio=studio, at=timezone.now())
+        reminding_approvals.tell_of_approvals(studio=studio, at=timezone.now())
 
 
 def ask_for_forecasts(studio_id: UUID) -> None:

@@ -15,12 +15,14 @@ from moulds.models import Casting, Design, DesignPart, Master, MouldPart, MouldS
 from pieces.models import Part, Piece
 from studio.actions import devices, journal, studios
 from studio.actions.people import Person, enter
+from studio.domain.finding import folded
 from studio.domain.ids import uuid7
 from studio.models import (
     Act,
     ClayBody,
     ColourBatch,
     Device,
+    GlazeBatch,
     JournalEntry,
     Member,
     Place,
@@ -134,6 +136,12 @@ def colour_batch(studio: Studio, label: str | None = None, **fields: Any) -> Col
     return ColourBatch.objects.create(studio=studio, label=label, body=body, **fields)
 
 
+def glaze_batch(studio: Studio, label: str = "GB-01", **fields: Any) -> GlazeBatch:
+    return GlazeBatch.objects.create(
+        studio=studio, label=label, name=fields.pop("name", "clear"), **fields
+    )
+
+
 def slab_block(studio: Studio, label: str | None = None, **fields: Any) -> SlabBlock:
     label = label or f"BK-{next(_numbers)}"
     return SlabBlock.objects.create(studio=studio, label=label, **fields)
@@ -184,6 +192,7 @@ def piece(design: Design, maker: Member | None = None, **fields: Any) -> Piece:
         maker=maker,
         mark=mark,
         mark_key=mark.casefold(),
+        find_key=folded(mark),
         **given,
     )
 

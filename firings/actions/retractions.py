@@ -21,6 +21,7 @@ MINDED: Final = frozenset(
         "read_cones",
         "kiln_out_of_use",
         "kiln_in_use",
+        "serviced_kiln",
     }
 )
 

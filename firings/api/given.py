@@ -9,11 +9,11 @@ from firings.domain.loads import OUTCOMES, RESULTS
 from firings.models import FiringKind, Kiln, Load, LoadEvent, Programme, WitnessCone
 from pieces.models import Piece
 from studio.api.envelopes import ActIn, ChangeIn
-from studio.api.fields import QuantityField
+from studio.api.fields import FiniteField, QuantityField
 from studio.api.related import RowField
 from studio.models import Member, Place
 
-from .given_kilns import FiniteField, Shape, SlotField, length, words
+from .given_kilns import Shape, SlotField, length, words
 
 MANY = 200
 THINGS_MOST = 999

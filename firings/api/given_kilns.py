@@ -1,6 +1,5 @@
 """What is told of kilns and programmes: shapes only, no rules."""
 
-import math
 from datetime import UTC, datetime
 from typing import Any
 
@@ -8,7 +7,7 @@ from rest_framework import serializers
 
 from firings.models import FiringKind, Kiln, KilnEvent
 from studio.api.envelopes import ActIn, ChangeIn
-from studio.api.fields import MomentField, QuantityField
+from studio.api.fields import FiniteField, MomentField, QuantityField
 from studio.api.related import RowField
 from studio.models import Place
 
@@ -30,16 +29,6 @@ def words(most: int = 200, **kw: Any) -> serializers.CharField:
     return serializers.CharField(
         max_length=most, required=False, allow_blank=True, default="", **kw
     )
-
-
-class FiniteField(serializers.FloatField):
-    """A number; "nan" and "inf" are none, though Python reads them."""
-
-    def to_internal_value(self, data: Any) -> float:
-        value = float(super().to_internal_value(data))
-        if not math.isfinite(value):
-            self.fail("invalid")
-        return value
 
 
 class SlotField(MomentField):

@@ -7,6 +7,8 @@ from pieces.api.bench_shapes import PersonNamedOut, PlaceNamedOut
 from pieces.api.shapes import Shape, WordOut
 from studio.api.envelopes import ActOut
 
+from .service_shapes import KilnHealthOut
+
 
 class ShelfOut(serializers.ModelSerializer[Shelf]):
     class Meta:
@@ -107,9 +109,12 @@ class KilnOut(Shape):
     hot_hours_before = serializers.FloatField()
     sensor_firings_before = serializers.IntegerField()
     cooling_k_per_h = serializers.FloatField(allow_null=True)
-    firings = serializers.IntegerField(help_text="Those taken over, and those that fired here.")
+    firings = serializers.IntegerField(
+        help_text="Since its elements were changed; what was taken over counts until then."
+    )
     sensor_firings = serializers.IntegerField()
     hot_h = serializers.FloatField(help_text="Hours driven above 600 °C.")
+    health = KilnHealthOut()
     remarks = serializers.CharField()
     shelves = ShelfOut(many=True)
     posts = PostOut(many=True)

@@ -9,7 +9,7 @@ from firings.models import Load, Placement
 from firings.queries.firing import LoadWhole, clock_change
 from firings.queries.gate import Gate
 from firings.queries.kilns import expected_end_at
-from firings.queries.sizes import Size, Sizes, measured_for
+from firings.queries.sizes import Size, Sizes, measured_for, thing_size
 from pieces.api.bench_rows import shown_person, shown_piece, shown_place
 from pieces.queries.pieces import makers_of
 from studio.domain.hours import elapsed_h
@@ -133,7 +133,7 @@ def shown_placements(rows: Sequence[Placement], gate: Gate, member: Member) -> l
 
 def _placement(row: Placement, gate: Gate, mine: set[UUID], places: Mapping[str, Place]) -> Shown:
     piece = row.piece
-    size = gate.sizes.of(piece, measured_for(gate.load.kind)) if piece else _thing_size(row)
+    size = gate.sizes.of(piece, measured_for(gate.load.kind)) if piece else thing_size(row)
     said = [Caution(*words) for words in gate.warnings(piece)] if piece else []
     came_from = row.came_from
     return {
@@ -208,13 +208,6 @@ def _may(load: Load, held: set[Permission]) -> Shown:
         "change": is_early and P.BUILD_LOADS in held,
         "override": P.OVERRIDE_DRYNESS in held,
     }
-
-
-def _thing_size(row: Placement) -> Size | None:
-    if row.width_mm is None or row.height_mm is None:
-        return None
-    depth_mm = row.depth_mm if row.depth_mm is not None else row.width_mm
-    return Size(row.width_mm, depth_mm, row.height_mm, row.is_round, "dry")
 
 
 def _warnings(whole: LoadWhole, gate: Gate) -> list[Caution]:

@@ -3,11 +3,14 @@
 import math
 from collections.abc import Iterable
 from typing import Any
+from zoneinfo import ZoneInfo
 
 from firings.domain import cones
 from firings.domain.cautions import Caution
 from firings.domain.driving import lasts_h
+from firings.domain.kiln_health import age_words, firings_words, ohms_words
 from firings.models import Kiln, Load, Programme
+from firings.queries.kiln_health import Health
 from firings.queries.kilns import Doing, KilnNow, legs_of
 from firings.queries.opening import OpensAt
 from pieces.api.bench_rows import shown_person, shown_place
@@ -61,14 +64,35 @@ def shown_kiln(now: KilnNow) -> Shown:
         **{name: getattr(kiln, name) for name in COLUMNS},
         "litres": round(litres_of(kiln), 1),
         "place": shown_place(kiln.place),
-        "firings": now.firings,
-        "sensor_firings": now.sensor_firings,
-        "hot_h": round(now.hot_h, 2),
+        "firings": now.health.elements.firings,
+        "sensor_firings": now.health.sensor.firings,
+        "hot_h": round(now.health.elements.hot_h, 2),
+        "health": shown_health(kiln, now.health),
         "shelves": ShelfOut(kiln.shelves.all(), many=True).data,
         "posts": PostOut(kiln.posts.all(), many=True).data,
         "doing": shown_doing(now.doing),
         "opening": shown_opening(now.opening),
         "next_loads": [shown_coming(load) for load in now.coming],
+    }
+
+
+def shown_health(kiln: Kiln, health: Health) -> Shown:
+    """Return what the book of a kiln says, in words."""
+    since = health.elements.since
+    return {
+        "elements_words": age_words(health.elements),
+        "elements_since": since.astimezone(ZoneInfo(kiln.studio.zone)).date()
+        if since is not None
+        else kiln.elements_changed_on,
+        "sensor_words": firings_words(health.sensor),
+        "ohms": [
+            {"measured_at": one.measured_at, "over_new_fraction": one.over_new_fraction}
+            for one in health.ohms
+        ],
+        "ohms_words": ohms_words(health.ohms),
+        "trend": health.trend,
+        "shelf_count": health.shelf_count,
+        "notes": shown_words(health.notes),
     }
 
 

@@ -9,7 +9,16 @@ from django.contrib.auth.models import User
 
 from studio.actions import materials, members, people, places, studios
 from studio.actions import settings as studio_settings
-from studio.models import ClayBody, ColourBatch, Device, Member, Place, SlabBlock, Studio
+from studio.models import (
+    ClayBody,
+    ColourBatch,
+    Device,
+    GlazeBatch,
+    Member,
+    Place,
+    SlabBlock,
+    Studio,
+)
 from studio.permissions import Role
 
 from . import tables
@@ -104,6 +113,7 @@ def _make_clays(teller: Teller, at: datetime) -> None:
             "caution": bodies[code].caution,
         }
         materials.create(act=teller.act("odile", at), model=ColourBatch, fields=fields)
+    _make_glazes(teller)
     for label, laid_on, codes in tables.BLOCKS:
         laid_at = teller.clock.at(f"{laid_on} 09:00")
         fields = {
@@ -112,6 +122,21 @@ def _make_clays(teller: Teller, at: datetime) -> None:
             "bodies": [bodies[code] for code in codes],
         }
         materials.create(act=teller.act("odile", laid_at), model=SlabBlock, fields=fields)
+
+
+def _make_glazes(teller: Teller) -> None:
+    for label, name, mixed_on, by, density_g_per_l, cone, caution in tables.GLAZES:
+        fields = {
+            "label": label,
+            "name": name,
+            "mixed_on": teller.clock.day(mixed_on),
+            "mixed_by": teller.members[by],
+            "density_g_per_l": density_g_per_l,
+            "cone": cone,
+            "caution": caution,
+        }
+        act = teller.act(by, teller.clock.at(f"{mixed_on} 15:00"))
+        materials.create(act=act, model=GlazeBatch, fields=fields)
 
 
 def _open(teller: Teller, at: datetime) -> None:

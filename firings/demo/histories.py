@@ -18,13 +18,13 @@ from pieces.domain.stages import (
 )
 from pieces.models import Piece
 from studio.domain.ids import uuid7
-from studio.models import Act, Place
+from studio.models import Act, GlazeBatch, Place
 
 from . import orders
 from .order_tables import PLANNED_TOGETHER
 from .pressings import Bench, Doing, PressedRow
 from .rows import LoadRow, PieceRow
-from .tables import SEEN
+from .tables import GLAZES, SEEN
 from .teller import Teller
 
 DRY_BEFORE: Final = timedelta(hours=30)
@@ -178,12 +178,17 @@ class History:
         reason: str = "",
         grade: str = "",
     ) -> None:
-        visit = Visit(*spot, reason=reason, place=place, grade=grade)
+        visit = Visit(*spot, reason=reason, place=place, grade=grade, glaze_batch=self._glaze(spot))
 
         def advance(act: Act, pieces: list[Piece]) -> None:
             stages.advance_all(act=act, visits=[(piece, visit) for piece in pieces])
 
         self._then(at, advance, f"{visit}")
+
+    def _glaze(self, spot: Spot) -> GlazeBatch | None:
+        if spot != GLAZED:
+            return None
+        return GlazeBatch.objects.of(self.teller.studio).get(label=GLAZES[-1][0])
 
     def _cover(self, at: datetime, state: str) -> None:
         self._then(at, lambda act, held: covers.cover(act=act, pieces=held, state=state), state)

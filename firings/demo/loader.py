@@ -6,7 +6,7 @@ from django.db import transaction
 
 from studio.models import Studio
 
-from . import climate, ground, kilns, moulds, orders, tables
+from . import climate, ground, kilns, moulds, orders, shares, tables
 from .histories import History
 from .loads import queue_loads
 from .pressings import Bench
@@ -36,6 +36,7 @@ def load(*, clock: Clock, password: str, slug: str = tables.SLUG) -> Studio:
         History(teller, bench, row, pressed.get(row.mark, [])).queue()
     orders.queue_pairs(teller, bench, pressed)
     orders.queue_found(teller, bench)
+    shares.queue_shares(teller)
     queue_loads(teller, bench, rows, made)
     teller.tell()
     return teller.studio

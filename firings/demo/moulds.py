@@ -48,7 +48,12 @@ def _design(teller: Teller, row: DesignRow, body: ClayBody, at: datetime) -> Des
         body=body,
         uses_moulds=row.uses_moulds,
         is_round=row.is_round,
-        sizes_mm=dict(zip(SIZES, row.size, strict=True)),
+        contact=row.contact,
+        sizes={
+            **dict(zip(SIZES, row.size, strict=True)),
+            "inside_depth_mm": row.inside_depth_mm,
+            "capacity_ml": row.capacity_ml,
+        },
     )
 
 

@@ -87,6 +87,11 @@ DRYING_BODY: Final = "smooth_stoneware"  # fired to cone 6, shrinks by 6 % in dr
 # label, body, stain g, clay g, mixed on
 BATCHES: Final = (("CB-31", "UM", 474.0, 10_000.0, "2026-09-18"),)
 
+# label, name, mixed on, mixed by, density g/l, cone, caution: all that was glazed so far
+GLAZES: Final = (
+    ("GZ-04", "clear", "2026-10-01", "odile", 1450.0, "6", ""),
+)  # fmt: skip
+
 # label, laid on, bodies
 BLOCKS: Final = (
     ("BK-14", "2026-09-22", ("CR", "UM")),
@@ -110,7 +115,7 @@ class PartRow(NamedTuple):
 
 
 class DesignRow(NamedTuple):
-    """A design with its size as joined, wet."""
+    """A design with its size as joined, wet; how deep it is inside and what it holds, as fired."""
 
     name: str
     noun: str
@@ -119,6 +124,9 @@ class DesignRow(NamedTuple):
     size: tuple[float, float, float]
     uses_moulds: bool = True
     is_round: bool = False
+    inside_depth_mm: float | None = None
+    capacity_ml: float | None = None
+    contact: str = "table"
 
 
 DESIGNS: Final = (
@@ -138,6 +146,8 @@ DESIGNS: Final = (
             PartRow("handle", "rod", 12, 9, None, 70),
         ),
         (245, 95, 120),
+        inside_depth_mm=58,
+        capacity_ml=310,
     ),
     DesignRow(
         "pine-knop jar",
@@ -146,6 +156,8 @@ DESIGNS: Final = (
         (PartRow("jar", "flat", 12, 7, (125, 125, 137), 900),),
         (125, 125, 137),
         is_round=True,
+        inside_depth_mm=108,
+        capacity_ml=600,
     ),
     DesignRow(
         "pine-knop lid",
@@ -157,6 +169,7 @@ DESIGNS: Final = (
         ),
         (118, 118, 65),
         is_round=True,
+        contact="lid",
     ),
     DesignRow(
         "inkstand with two pots",

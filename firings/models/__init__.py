@@ -1,7 +1,10 @@
+from .decisions import LayerTurn, LoadClashAnswer, LoadFees
 from .facts import FiringTicket, KilnReading, LoadEvent, WitnessCone
 from .kilns import Kiln, KilnEvent, Post, Shelf
 from .loads import Load, Placement
 from .programmes import FiringKind, Programme, Segment
+from .service import KilnService
+from .shares import Share, ShareOpened
 
 __all__ = [
     "FiringKind",
@@ -9,12 +12,18 @@ __all__ = [
     "Kiln",
     "KilnEvent",
     "KilnReading",
+    "KilnService",
+    "LayerTurn",
     "Load",
+    "LoadClashAnswer",
     "LoadEvent",
+    "LoadFees",
     "Placement",
     "Post",
     "Programme",
     "Segment",
+    "Share",
+    "ShareOpened",
     "Shelf",
     "WitnessCone",
 ]

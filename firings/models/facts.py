@@ -11,7 +11,10 @@ from .programmes import FiringKind
 
 
 class LoadEvent(FiringFact):
-    """A load was settled, lit, opened …; `results` goes from placement id to how it came out."""
+    """A load was settled, lit, opened …; `results` goes from placement id to how it came out.
+
+    `looked_at` holds the codes of what was ticked off before the kiln was lit.
+    """
 
     class Kind(models.TextChoices):
         SETTLED = "settled"
@@ -33,6 +36,7 @@ class LoadEvent(FiringFact):
     results = models.JSONField(default=dict)
     place = models.ForeignKey(Place, null=True, on_delete=models.PROTECT, related_name="+")
     is_catching_up = models.BooleanField(default=False)
+    looked_at = models.JSONField(default=list)
 
     class Meta:
         indexes = [models.Index(fields=["load", "happened_at"], name="load_event_by_time")]
@@ -76,12 +80,28 @@ class WitnessCone(FiringFact):
 
 
 class FiringTicket(FiringFact):
-    """Which cone a piece waits for, and what to mind: above all before a second firing."""
+    """Which cone a piece waits for, and what to mind.
+
+    Before a second glaze firing it says too what was wrong and what was done about it.
+    """
+
+    class Fault(models.TextChoices):
+        CRAWLED = "crawled"
+        BLISTERED = "blistered"
+        PINHOLED = "pinholed"
+        CRAZED = "crazed"
+        UNDERFIRED = "underfired"
+        THIN = "thin"
+        RAN = "ran"
+        COLOUR = "colour"
+        OTHER = "other"
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="firing_tickets")
     kind = models.CharField(max_length=6, choices=FiringKind)
     cone = models.CharField(max_length=4)
     words = models.CharField(max_length=200, blank=True)
+    fault = models.CharField(max_length=10, choices=Fault, blank=True)
+    mended = models.CharField(max_length=200, blank=True)
 
     class Meta:
         indexes = [models.Index(fields=["piece", "happened_at"], name="ticket_by_time")]

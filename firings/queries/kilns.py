@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 from uuid import UUID
 from zoneinfo import ZoneInfo
 
-from django.db.models import Count, Q, QuerySet, Sum
+from django.db.models import Count, Q, QuerySet
 
 from firings.domain.driving import Leg, lasts_h
 from firings.domain.firing_times import Point, in_order
@@ -15,6 +15,7 @@ from firings.domain.load_rules import STATE_WORDS
 from firings.models import Kiln, Load, Programme
 from studio.models import Member, Studio
 
+from .kiln_health import Health, health_of
 from .loads import BUSY, COMING, listed
 from .opening import OpensAt, openings_of
 from .told import points_of
@@ -36,25 +37,23 @@ class Doing:
 
 @dataclass(frozen=True, slots=True)
 class KilnNow:
-    """A kiln with what it is doing, its age, and its next loads with how many pieces each."""
+    """A kiln with what it is doing, its health, and its next loads with how many pieces each."""
 
     kiln: Kiln
     doing: Doing
-    firings: int
-    sensor_firings: int
-    hot_h: float
+    health: Health
     opening: OpensAt | None
     coming: list[Load] = field(default_factory=list)
 
 
 def all_of(studio: Studio) -> "QuerySet[Kiln]":
     """Return the kilns of a studio. Three queries when read."""
-    rows = Kiln.objects.filter(studio=studio).select_related("place")
+    rows = Kiln.objects.filter(studio=studio).select_related("place", "studio")
     return rows.prefetch_related("shelves", "posts")
 
 
 def now_of(kilns: Iterable[Kiln], *, studio: Studio, at: datetime) -> list[KilnNow]:
-    """Return what each kiln is doing at the instant `at`. At most eleven queries."""
+    """Return what each kiln is doing at the instant `at`. At most thirteen queries."""
     kilns = list(kilns)
     ids = [kiln.pk for kiln in kilns]
     rows = listed(studio).filter(kiln__in=ids, state__in=(*BUSY, *COMING))
@@ -67,7 +66,7 @@ def now_of(kilns: Iterable[Kiln], *, studio: Studio, at: datetime) -> list[KilnN
     busy = [load for loads in by_kiln.values() for load in loads if load.state in BUSY]
     points = points_of(busy)
     openings = openings_of(studio, busy, points, at)
-    ages = _ages(ids)
+    health = health_of(kilns)
     zone = ZoneInfo(studio.zone)
     found = []
     for kiln in kilns:
@@ -75,15 +74,12 @@ def now_of(kilns: Iterable[Kiln], *, studio: Studio, at: datetime) -> list[KilnN
         current = next((load for load in loads if load.state in BUSY), None)
         coming = [load for load in loads if load.state in COMING]
         opening = openings.get(current.pk) if current is not None else None
-        fired, hot_h = ages.get(kiln.pk, (0, 0.0))
         doing = _doing(kiln, current, coming, points, opening, zone)
         found.append(
             KilnNow(
                 kiln=kiln,
                 doing=doing,
-                firings=kiln.firings_before + fired,
-                sensor_firings=kiln.sensor_firings_before + fired,
-                hot_h=kiln.hot_hours_before + hot_h,
+                health=health[kiln.pk],
                 opening=opening,
                 coming=coming[:COMING_MOST],
             )
@@ -110,16 +106,6 @@ def legs_of(programme: Programme) -> list[Leg]:
     """Return the legs of a programme. One query unless they are at hand."""
     rows = programme.segments.all()
     return [Leg(row.to_c, row.rate_c_per_h, row.hold_min) for row in rows]
-
-
-def _ages(ids: Iterable[UUID]) -> dict[UUID, tuple[int, float]]:
-    """Return how often each kiln has fired here, and for how many hot hours. One query."""
-    rows = Load.objects.filter(kiln__in=list(ids)).values_list("kiln_id")
-    fired = Count("pk", filter=Q(outcome="fired", ended_at__isnull=False))
-    return {
-        kiln_id: (firings, hot_h or 0.0)
-        for kiln_id, firings, hot_h in rows.annotate(fired=fired, hot=Sum("hot_h"))
-    }
 
 
 def _doing(

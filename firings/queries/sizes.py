@@ -8,11 +8,12 @@ from typing import Literal
 from uuid import UUID
 
 from firings.domain.fees import box_litres
+from firings.models import Placement
 from pieces.domain.shrinkage import combine
 from pieces.models import Piece
 from studio.models import ClayBody, TestBar
 
-Measured = Literal["dry", "bisque"]
+Measured = Literal["wet", "dry", "bisque", "fired"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,11 +71,23 @@ class Sizes:
 
     def _shrinkage(self, piece: Piece, measured: Measured) -> float | None:
         body = self.body_of(piece)
+        if measured == "wet":
+            return 0.0
+        if measured == "fired" and body is not None:
+            return body.total_shrinkage_fraction
         if body is None or body.dry_shrinkage_fraction is None:
             return None
         if measured == "dry":
             return body.dry_shrinkage_fraction
         return combine(body.dry_shrinkage_fraction, self.bisque.get(body.pk, 0.0))
+
+
+def thing_size(row: Placement) -> Size | None:
+    """Return the size that was said of what is no piece here, None where none was."""
+    if row.width_mm is None or row.height_mm is None:
+        return None
+    depth_mm = row.depth_mm if row.depth_mm is not None else row.width_mm
+    return Size(row.width_mm, depth_mm, row.height_mm, row.is_round, "dry")
 
 
 def measured_for(kind: str) -> Measured:

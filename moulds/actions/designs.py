@@ -24,8 +24,11 @@ EDITABLE = (
     "footprint_y_mm",
     "height_mm",
     "is_round",
+    "inside_depth_mm",
+    "capacity_ml",
+    "contact",
 )
-SIZES = ("footprint_x_mm", "footprint_y_mm", "height_mm")
+SIZES = ("footprint_x_mm", "footprint_y_mm", "height_mm", "inside_depth_mm", "capacity_ml")
 
 
 class DesignTaken(Conflict):
@@ -71,13 +74,14 @@ def make(
     parts: Sequence[PartGiven],
     body: ClayBody | None = None,
     uses_moulds: bool = True,
-    sizes_mm: Mapping[str, float | None] | None = None,
+    sizes: Mapping[str, float | None] | None = None,
     is_round: bool = False,
+    contact: str = Design.Contact.TABLE,
 ) -> Design:
     """Make a design with its parts.
 
-    `sizes_mm` holds `footprint_x_mm`, `footprint_y_mm` and `height_mm`, as pressed. Raises
-    `DesignTaken`, `RoleTwice` and `NoSuchSection`.
+    `sizes` holds `footprint_x_mm`, `footprint_y_mm` and `height_mm` as pressed, `inside_depth_mm`
+    and `capacity_ml` as finished. Raises `DesignTaken`, `RoleTwice` and `NoSuchSection`.
     """
     _check_parts(parts)
     _check_name(act, name)
@@ -91,7 +95,8 @@ def make(
         body=body,
         uses_moulds=uses_moulds,
         is_round=is_round,
-        **(sizes_mm or {}),
+        contact=contact,
+        **(sizes or {}),
     )
     for order, part in enumerate(parts):
         _add(design, part, order)

@@ -2,7 +2,7 @@
 
 from rest_framework import serializers
 
-from moulds.models import DesignPart
+from moulds.models import Design, DesignPart
 
 from .shapes import CautionOut, Shape
 
@@ -40,6 +40,9 @@ class DesignOut(Shape):
     footprint_y_mm = serializers.FloatField(allow_null=True)
     height_mm = serializers.FloatField(allow_null=True)
     is_round = serializers.BooleanField()
+    inside_depth_mm = serializers.FloatField(allow_null=True)
+    capacity_ml = serializers.FloatField(allow_null=True)
+    contact = serializers.ChoiceField(Design.Contact.choices)
     revision = serializers.IntegerField()
     parts = DesignPartOut(many=True)
 

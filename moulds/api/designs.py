@@ -43,7 +43,8 @@ class DesignList(StudioView):
                 body=given.get("body"),
                 uses_moulds=given["uses_moulds"],
                 is_round=given["is_round"],
-                sizes_mm={name: given[name] for name in designs.SIZES if name in given},
+                contact=given.get("contact", Design.Contact.TABLE),
+                sizes={name: given[name] for name in designs.SIZES if name in given},
             )
             return _made(design)
 

@@ -18,6 +18,7 @@ from studio.models import ClayBody, Member, Place
 Shape = serializers.Serializer[Any]
 
 LONGEST_MM = 5000.0
+LARGEST_ML = 500_000.0
 HEAVIEST_G = 500_000.0
 
 
@@ -33,6 +34,20 @@ def uuid_of(name: str, text: str) -> UUID:
 def _length(**kw: Any) -> QuantityField:
     return QuantityField(
         unit="mm", least=0.1, most=LONGEST_MM, required=False, allow_null=True, **kw
+    )
+
+
+class InsideFields(Shape):
+    """How deep it is inside and what it holds, as finished; what it is for."""
+
+    inside_depth_mm = _length()
+    capacity_ml = QuantityField(
+        unit="ml", least=0.1, most=LARGEST_ML, required=False, allow_null=True
+    )
+    contact = serializers.ChoiceField(
+        Design.Contact.choices,
+        required=False,
+        help_text="table, cooking, storage; a lid is tested with the vessel it closes.",
     )
 
 
@@ -56,7 +71,7 @@ class DesignPartIn(Shape):
         return PartGiven(**super().to_internal_value(data))
 
 
-class DesignIn(ActIn):
+class DesignIn(ActIn, InsideFields):
     """A form with one or more clay parts; sections are 1 to 80 mm."""
 
     name = serializers.CharField(max_length=80)
@@ -73,7 +88,7 @@ class DesignIn(ActIn):
     parts = DesignPartIn(many=True, allow_empty=False)
 
 
-class DesignChangeIn(ChangeIn):
+class DesignChangeIn(ChangeIn, InsideFields):
     """What is to change of a design; parts not named stay as they are."""
 
     name = serializers.CharField(max_length=80, required=False)

@@ -1,11 +1,13 @@
 """Moulds as the API shows them."""
 
 from typing import Any
+from uuid import UUID
 
 from rest_framework import serializers
 
 from moulds.models import Booking, Casting, Inspection, MouldPart, Pressing
 from studio.api.envelopes import ActOut
+from studio.queries import photos
 
 Shape = serializers.Serializer[Any]
 
@@ -221,9 +223,14 @@ class MouldWeighingOut(ActOut):
 
 
 class InspectionRowOut(serializers.ModelSerializer[Inspection]):
+    photo_ids = serializers.SerializerMethodField()
+
     class Meta:
         model = Inspection
-        fields = ("id", "mould_part_id", "happened_at", "finding")
+        fields = ("id", "mould_part_id", "happened_at", "finding", "photo_ids")
+
+    def get_photo_ids(self, inspection: Inspection) -> list[UUID]:
+        return photos.ids_of(inspection.entry)
 
 
 class QuantileTimesOut(Shape):

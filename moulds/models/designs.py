@@ -6,7 +6,17 @@ from studio.models import ClayBody, Fact, StudioOwned
 
 
 class Design(StudioOwned):
-    """What is made: a form with one or more clay parts."""
+    """What is made: a form with one or more clay parts.
+
+    `inside_depth_mm` and `capacity_ml` are as finished; with `contact` they say which limits of
+    lead and cadmium a form for food falls under.
+    """
+
+    class Contact(models.TextChoices):
+        TABLE = "table"
+        COOKING = "cooking"
+        STORAGE = "storage"
+        LID = "lid"
 
     name = models.CharField(max_length=80)
     noun = models.CharField(max_length=24)
@@ -17,6 +27,9 @@ class Design(StudioOwned):
     footprint_y_mm = models.FloatField(null=True)
     height_mm = models.FloatField(null=True)
     is_round = models.BooleanField(default=False)
+    inside_depth_mm = models.FloatField(null=True)
+    capacity_ml = models.FloatField(null=True)
+    contact = models.CharField(max_length=8, choices=Contact, default=Contact.TABLE)
     revision = models.PositiveIntegerField(default=1)
 
     class Meta:

@@ -44,6 +44,7 @@ def do(*, act: Act, kind: str, rows: Sequence[Any], details: Mapping[str, Any]) 
                 reason=details.get("reason", ""),
                 place=details.get("place"),
                 grade=details.get("grade", ""),
+                glaze_batch=details.get("glaze_batch"),
             )
             stages.advance_all(act=act, visits=[(piece, visit) for piece in rows])
         case "lose":

@@ -1,18 +1,17 @@
-"""An order is handed over, and what a laboratory wrote about it is kept."""
+"""An order is handed over."""
 
 from collections.abc import Sequence
-from typing import Any
 
 from django.db import transaction
 
 from pieces.domain import stages as job
-from pieces.models import Commission, Piece, TestReport
+from pieces.models import Commission, Piece
 from pieces.queries import commissions as queries
 from studio.actions import journal
 from studio.domain.refusals import Conflict
 from studio.models import Act
 
-from . import order_rows, stages
+from . import freezing, order_rows, stages
 from .shapes import Visit
 
 
@@ -36,7 +35,8 @@ def hand_over(
 ) -> tuple[Commission, list[Piece]]:
     """Record that pieces went to the client: those named, else all that are finished.
 
-    The order is closed when `closes` says so; where it is None, when no line wants more. Raises
+    The order is closed when `closes` says so; where it is None, when no line wants more: then its
+    history is kept as it stands, and what is told later is shown as told afterwards. Raises
     `CommissionClosed`, `NothingToHandOver`, `NotOfThisOrder` and `StageOutOfOrder`.
     """
     commission = order_rows.open_one(commission)
@@ -59,29 +59,5 @@ def hand_over(
     is_done = all(line.counts.delivered >= line.line.wanted_sets for line in lines)
     if closes if closes is not None else is_done:
         order_rows.closed(commission, at=act.happened_at)
+        freezing.freeze_after(act, commission)
     return commission, list(own.filter(pk__in=[piece.pk for piece in going]))
-
-
-@transaction.atomic
-def record_report(*, act: Act, commission: Commission, given: dict[str, Any]) -> TestReport:
-    """Keep what a laboratory wrote, as it wrote it. Nothing is concluded from it here."""
-    order_rows.locked(commission)
-    figures = ("lead_value", "lead_is_below", "cadmium_value", "cadmium_is_below", "unit")
-    piece = given.get("piece")
-    entry = journal.write(
-        act=act,
-        verb="recorded_report",
-        subjects=[("commission", commission.pk), *([("piece", piece.pk)] if piece else [])],
-        facts={
-            **{name: given[name] for name in figures},
-            "reported_on": given["reported_on"].isoformat(),
-        },
-    )
-    return TestReport.objects.create(
-        id=act.id,
-        studio=act.studio,
-        entry=entry,
-        happened_at=act.happened_at,
-        commission=commission,
-        **given,
-    )

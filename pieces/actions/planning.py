@@ -12,6 +12,7 @@ from pieces.domain import stages
 from pieces.domain.stages import Spot
 from pieces.models import Move, Piece, StageEvent
 from pieces.models.facts import PieceFact
+from studio.domain.finding import folded
 from studio.domain.ids import uuid7
 from studio.domain.refusals import Conflict
 from studio.models import Act, Place, Studio
@@ -78,6 +79,7 @@ def begin(*, act: Act, given: Sequence[PieceGiven]) -> tuple[list[Piece], list[W
             studio=act.studio,
             mark=mark.text,
             mark_key=mark.key,
+            find_key=folded(mark.text),
             suffix=mark.suffix,
             design=piece.design,
             body=piece.body or piece.design.body,

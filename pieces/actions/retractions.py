@@ -15,7 +15,7 @@ from . import stories
 
 # What other people were promised by it is undone by an act of its own, not by taking it back.
 NOT_HERE: Final = frozenset(
-    {"load", "kiln", "programme", "commission", "found", "member", "device"}
+    {"load", "kiln", "programme", "commission", "found", "member", "device", "photo"}
 )
 SAID_ANEW: Final = frozenset({"changed_piece"})
 # That a found thing is mine is nobody's but my own word.

@@ -6,7 +6,7 @@ from uuid import UUID
 from moulds.models import Design
 from pieces.domain.stages import Spot
 from pieces.models import CommissionLine, Piece
-from studio.models import ClayBody, Member, Place
+from studio.models import ClayBody, GlazeBatch, Member, Place
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,6 +42,7 @@ class Visit:
     """A spot of the job that a piece came to.
 
     `occasion_id` and `occasion_name` are opaque here: they name the firing that brought it there.
+    `glaze_batch` is what it was dipped in, where it came to be glazed.
     """
 
     stage: str
@@ -52,6 +53,7 @@ class Visit:
     occasion_name: str = ""
     grade: str = ""
     is_interrupted: bool = False
+    glaze_batch: GlazeBatch | None = None
 
     @property
     def spot(self) -> Spot:

@@ -30,6 +30,11 @@ class NotMissing(Conflict):
     title = "That piece is not missing."
 
 
+class NotGlazing(Unworkable):
+    code = "not-glazing"
+    title = "A glaze batch is named where a piece is glazed."
+
+
 class FiredClay(Unworkable):
     code = "fired-clay"
     title = "Fired clay cannot be reclaimed."
@@ -46,7 +51,7 @@ def advance(
 ) -> StageEvent:
     """Record that a piece came to a spot of the job.
 
-    Raises `NoSuchSpot`, `PressedInstead`, `StageOutOfOrder` and `BeforeItBegan`.
+    Raises `NoSuchSpot`, `PressedInstead`, `NotGlazing`, `StageOutOfOrder` and `BeforeItBegan`.
     """
     return advance_all(act=act, visits=[(piece, visit)], entry=entry)[0]
 
@@ -60,12 +65,14 @@ def advance_all(
 ) -> list[StageEvent]:
     """Record that several pieces came to their spots by one act; all or none.
 
-    Raises `NoSuchSpot`, `PressedInstead`, `StageOutOfOrder` and `BeforeItBegan`.
+    Raises `NoSuchSpot`, `PressedInstead`, `NotGlazing`, `StageOutOfOrder` and `BeforeItBegan`.
     """
     is_one = len(visits) == 1 and entry is None
     rows = []
     for piece, visit in visits:
         _check_spot(visit.spot)
+        if visit.glaze_batch is not None and visit.spot != job.GLAZED:
+            raise NotGlazing(f"{visit.state} is not glazed.", pointer="#/glaze_batch_id")
         row = _row(act, piece, visit)
         row.id = act.id if is_one else act.row_id(piece.pk)
         rows.append(row)
@@ -182,6 +189,7 @@ def _row(act: Act, piece: Piece, visit: Visit) -> StageEvent:
         occasion_name=visit.occasion_name,
         grade=visit.grade,
         is_interrupted=visit.is_interrupted,
+        glaze_batch=visit.glaze_batch,
     )
 
 
@@ -195,5 +203,6 @@ def _facts(visit: Visit) -> dict[str, object]:
         "occasion_name": visit.occasion_name,
         "grade": visit.grade,
         "is_interrupted": visit.is_interrupted,
+        "glaze_batch": visit.glaze_batch.pk if visit.glaze_batch else None,
     }
     return {name: value for name, value in told.items() if value}

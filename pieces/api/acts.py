@@ -92,7 +92,7 @@ class StageEventList(PieceView):
         elif given["reason"] == "found":
             stages.find(act=act, piece=piece, place=given["place"])
         else:
-            names = ("reason", "place", "grade")
+            names = ("reason", "place", "grade", "glaze_batch")
             visit = Visit(*spot, **{name: given[name] for name in names})
             stages.advance(act=act, piece=piece, visit=visit)
 

@@ -1,4 +1,4 @@
-"""What is done about an order: lines, sets, promises, hand-over, reports."""
+"""What is done about an order: lines, sets, promises, hand-over."""
 
 from collections.abc import Mapping
 from uuid import UUID
@@ -9,10 +9,8 @@ from rest_framework.response import Response
 
 from pieces.actions import commissions, handing_over, matches, order_lines
 from pieces.queries import commissions as queries
-from studio.api.pages import keyset, paged
 from studio.api.views import Given
 from studio.models import Act
-from studio.permissions import P
 
 from .commission_base import (
     PLAN_SETS,
@@ -29,17 +27,14 @@ from .commission_given import (
     PromiseIn,
     RecipeIn,
     SetsPlanIn,
-    TestReportIn,
 )
 from .commission_shapes import (
     CommissionActOut,
     DeliveryOut,
     OrderLineActOut,
     SetsPlannedOut,
-    TestReportActOut,
-    TestReportOut,
 )
-from .commission_shown import cautions_of, shown_report
+from .commission_shown import cautions_of
 from .shown import shown_words
 
 
@@ -185,51 +180,3 @@ class DeliveryList(CommissionView):
             }
 
         return self.once(DeliveryIn, work)
-
-
-class TestReportList(CommissionView):
-    __test__ = False
-
-    needs = {"GET": P.SEE_STUDIO, "POST": PROMISE}
-
-    @extend_schema(operation_id="commission_reports_list", responses=paged(TestReportOut))
-    def get(self, request: Request, commission_id: UUID) -> Response:
-        """List what laboratories wrote for an order, newest first."""
-        rows = queries.reports_of(self.commission(commission_id))
-        page = keyset(rows, request, fields=("-reported_on", "-id"))
-        return Response({"results": [shown_report(row) for row in page.rows], "next": page.next})
-
-    @extend_schema(request=TestReportIn, responses={201: TestReportActOut})
-    def post(self, request: Request, commission_id: UUID) -> Response:
-        """Keep what a laboratory wrote about lead and cadmium: a record, not a declaration."""
-        row = self.own_commission(commission_id)
-
-        def work(given: Given, act: Act) -> Mapping[str, object]:
-            report = handing_over.record_report(
-                act=act, commission=row, given={name: given.get(name) for name in REPORTED}
-            )
-            reports = list(queries.reports_of(row))
-            kept = next(one for one in reports if one.pk == report.pk)
-            return {
-                "report": shown_report(kept),
-                "cautions": shown_words(cautions_of(row, reports)),
-            }
-
-        return self.once(TestReportIn, work)
-
-
-REPORTED = (
-    "piece",
-    "occasion_name",
-    "glaze",
-    "laboratory",
-    "reported_on",
-    "lead_value",
-    "lead_is_below",
-    "cadmium_value",
-    "cadmium_is_below",
-    "unit",
-    "depth_mm",
-    "volume_ml",
-    "is_lid_tested",
-)

@@ -1,13 +1,12 @@
 """What the acts about orders are told: shapes only, no rules."""
 
 from datetime import date
-from math import isfinite
 from typing import Any
 
 from rest_framework import serializers
 
 from moulds.models import Design
-from pieces.models import CommissionLine, Match, Piece, TestReport, Use
+from pieces.models import CommissionLine, Match, Use
 from pieces.queries.commission_history import FILTERS
 from studio.api.envelopes import ActIn, ChangeIn
 from studio.api.fields import QuantityField
@@ -47,16 +46,6 @@ class DayField(serializers.DateField):
                 f"A year from {FIRST_YEAR} to {LAST_YEAR}, not {day.year}.", code="odd-year"
             )
         return day
-
-
-class FiniteField(serializers.FloatField):
-    """A number that is one: neither NaN nor without end."""
-
-    def to_internal_value(self, data: Any) -> float:
-        value = super().to_internal_value(data)
-        if not isfinite(value):
-            self.fail("invalid")
-        return value
 
 
 def _reason() -> serializers.CharField:
@@ -180,26 +169,6 @@ class DeliveryIn(ActIn):
         max_length=MANY,
     )
     closes = serializers.BooleanField(required=False, allow_null=True, default=None)
-
-
-class TestReportIn(ActIn):
-    """What a laboratory wrote. `…_is_below`: it wrote "less than" that value."""
-
-    __test__ = False
-
-    piece_id = RowField(Piece, source="piece", required=False, allow_null=True, default=None)
-    occasion_name = NameField(max_length=40, required=False, allow_blank=True, default="")
-    glaze = NameField(max_length=80, required=False, allow_blank=True, default="")
-    laboratory = NameField(max_length=120)
-    reported_on = DayField()
-    lead_value = FiniteField(min_value=0, max_value=1e6)
-    lead_is_below = serializers.BooleanField(default=False)
-    cadmium_value = FiniteField(min_value=0, max_value=1e6)
-    cadmium_is_below = serializers.BooleanField(default=False)
-    unit = serializers.ChoiceField(TestReport.Unit.choices)
-    depth_mm = QuantityField(unit="mm", least=0.1, most=5000, required=False, allow_null=True)
-    volume_ml = QuantityField(unit="ml", least=0.1, most=1e6, required=False, allow_null=True)
-    is_lid_tested = serializers.BooleanField(default=False)
 
 
 class MatchIn(ActIn):

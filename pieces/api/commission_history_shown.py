@@ -20,6 +20,7 @@ CSV_COLUMNS: Final = (
     "kind",
     "what_happened",
     "note",
+    "photo_ids",
     "taken_back_by",
     "taken_back_at",
 )
@@ -49,6 +50,8 @@ def shown_history(told: OrderTold) -> dict[str, Any]:
         "device": entry.device.name,
         "note": told.note,
         "has_hidden_note": told.has_hidden_note,
+        "photo_ids": told.photos,
+        "has_hidden_photos": told.has_hidden_photos,
         "corrects": entry.corrects,
         "is_taken_back": back is not None,
         "taken_back_by": shown_person(back.member) if back else None,
@@ -71,6 +74,7 @@ def history_table(rows: Sequence[OrderTold]) -> str:
             told.kind,
             "; ".join([*([told.words] if told.words else []), *lines]),
             told.note or "",
+            " ".join(str(photo) for photo in told.photos),
             _person(back.member) if back else "",
         ]
         table.writerow(

@@ -4,6 +4,7 @@ from typing import Any
 
 from rest_framework import serializers
 
+from pieces.models import TestReport
 from studio.api.envelopes import ActOut
 
 from .bench_shapes import PartnerOut, PersonNamedOut
@@ -113,6 +114,11 @@ class ReportedPieceOut(Shape):
     mark = serializers.CharField()
 
 
+class GlazeNamedOut(Shape):
+    id = serializers.UUIDField()
+    label = serializers.CharField()  # type: ignore[assignment]
+
+
 class TestReportOut(Shape):
     """What a laboratory wrote, as it wrote it."""
 
@@ -121,6 +127,7 @@ class TestReportOut(Shape):
     id = serializers.UUIDField()
     happened_at = serializers.DateTimeField()
     piece = ReportedPieceOut(allow_null=True)
+    occasion_id = serializers.UUIDField(allow_null=True)
     occasion_name = serializers.CharField()
     glaze = serializers.CharField()
     laboratory = serializers.CharField()
@@ -129,10 +136,18 @@ class TestReportOut(Shape):
     lead_is_below = serializers.BooleanField()
     cadmium_value = serializers.FloatField()
     cadmium_is_below = serializers.BooleanField()
-    unit = serializers.CharField()
+    unit = serializers.ChoiceField(TestReport.Unit.choices)
+    contact = serializers.CharField()
     depth_mm = serializers.FloatField(allow_null=True)
     volume_ml = serializers.FloatField(allow_null=True)
+    area_dm2 = serializers.FloatField(allow_null=True)
     is_lid_tested = serializers.BooleanField()
+    lid_lead_mg = serializers.FloatField(allow_null=True)
+    lid_lead_is_below = serializers.BooleanField()
+    lid_cadmium_mg = serializers.FloatField(allow_null=True)
+    lid_cadmium_is_below = serializers.BooleanField()
+    commission_id = serializers.UUIDField(allow_null=True)
+    glaze_batch = GlazeNamedOut(allow_null=True)
     member = PersonNamedOut()
 
 
@@ -172,13 +187,6 @@ class DeliveryOut(ActOut):
     commission = CommissionWholeOut()
     lines = OrderLineOut(many=True)
     pieces = PieceBriefOut(many=True)
-    cautions = WordOut(many=True)
-
-
-class TestReportActOut(ActOut):
-    __test__ = False
-
-    report = TestReportOut()
     cautions = WordOut(many=True)
 
 
@@ -222,6 +230,8 @@ class OrderToldOut(Shape):
     has_hidden_note = serializers.BooleanField(
         help_text="Said about other orders too; the piece's own story has it."
     )
+    photo_ids = serializers.ListField(child=serializers.UUIDField())
+    has_hidden_photos = serializers.BooleanField(help_text="As with a note.")
     corrects = serializers.UUIDField(allow_null=True)
     is_taken_back = serializers.BooleanField()
     taken_back_by = PersonNamedOut(allow_null=True)

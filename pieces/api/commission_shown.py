@@ -109,11 +109,14 @@ def shown_partners(now: LineNow | None, piece: Piece) -> list[Shown]:
 
 def shown_report(row: TestReport) -> Shown:
     """Return what a laboratory wrote."""
-    piece = row.piece
+    piece, batch = row.piece, row.glaze_batch
     return {
         "id": row.pk,
         "happened_at": row.happened_at,
+        "commission_id": row.commission_id,
         "piece": {"id": piece.pk, "mark": piece.shown_mark} if piece else None,
+        "glaze_batch": {"id": batch.pk, "label": batch.label} if batch else None,
+        "occasion_id": row.occasion_id,
         "occasion_name": row.occasion_name,
         "glaze": row.glaze,
         "laboratory": row.laboratory,
@@ -125,7 +128,13 @@ def shown_report(row: TestReport) -> Shown:
         "unit": row.unit,
         "depth_mm": row.depth_mm,
         "volume_ml": row.volume_ml,
+        "area_dm2": row.area_dm2,
+        "contact": row.contact,
         "is_lid_tested": row.is_lid_tested,
+        "lid_lead_mg": row.lid_lead_mg,
+        "lid_lead_is_below": row.lid_lead_is_below,
+        "lid_cadmium_mg": row.lid_cadmium_mg,
+        "lid_cadmium_is_below": row.lid_cadmium_is_below,
         "member": shown_person(row.entry.member),
     }
 

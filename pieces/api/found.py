@@ -20,7 +20,7 @@ from studio.api.pages import keyset, paged
 from studio.api.views import Given, StudioView, UnknownThing
 from studio.models import Act
 from studio.permissions import NotPermitted, P
-from studio.queries import people
+from studio.queries import people, photos
 
 from .base import wrong
 from .bench_rows import shown_person, shown_place
@@ -75,10 +75,11 @@ class FoundView(StudioView):
         """Return a found thing with whom to ask and who says that it is theirs."""
         row = self.thing(found_id)
         claims = list(queries.claims_of([row]))
+        shown_on = photos.ids_by_subject(self.studio, [row.pk])
         is_open = row.state == FoundPiece.State.OPEN
         is_past = self.today > row.notice_date
         return {
-            **shown_found(row, len(claims), self.today),
+            **shown_found(row, len(claims), self.today, shown_on[row.pk]),
             "candidates": [
                 {
                     "member": shown_person(one.member),
@@ -111,7 +112,10 @@ class FoundList(FoundView):
         rows = queries.all_of(self.studio, wanted.get("state"))
         page = keyset(rows, request, fields=("-found_at", "-id"))
         claims = Counter(claim.found_id for claim in queries.claims_of(page.rows))
-        shown = [shown_found(row, claims[row.pk], self.today) for row in page.rows]
+        shown_on = photos.ids_by_subject(self.studio, [row.pk for row in page.rows])
+        shown = [
+            shown_found(row, claims[row.pk], self.today, shown_on[row.pk]) for row in page.rows
+        ]
         return Response({"results": shown, "next": page.next})
 
     @extend_schema(request=FoundIn, responses={201: FoundActOut})
@@ -208,7 +212,7 @@ class EndingList(FoundView):
         return self.once(EndingIn, work)
 
 
-def shown_found(row: FoundPiece, claims: int, today: date) -> dict[str, Any]:
+def shown_found(row: FoundPiece, claims: int, today: date, photo_ids: list[UUID]) -> dict[str, Any]:
     """Return a found thing as a row of a list."""
     body, piece = row.body, row.piece
     return {
@@ -231,6 +235,7 @@ def shown_found(row: FoundPiece, claims: int, today: date) -> dict[str, Any]:
         "returned_to": shown_person(row.returned_to),
         "piece": {"id": piece.pk, "mark": piece.shown_mark} if piece else None,
         "claims_count": claims,
+        "photo_ids": photo_ids,
     }
 
 

@@ -99,6 +99,9 @@ class FoundOut(Shape):
     returned_to = PersonNamedOut(allow_null=True)
     piece = FoundNamedOut(allow_null=True)
     claims_count = serializers.IntegerField()
+    photo_ids = serializers.ListField(
+        child=serializers.UUIDField(), help_text="Of the thing, newest first."
+    )
 
 
 class LikelyPieceOut(FoundNamedOut):

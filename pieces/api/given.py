@@ -18,7 +18,7 @@ from pieces.models import (
 from studio.api.envelopes import ActIn, ChangeIn
 from studio.api.fields import QuantityField
 from studio.api.related import RowField
-from studio.models import ClayBody, Member, Place, SlabBlock
+from studio.models import ClayBody, GlazeBatch, Member, Place, SlabBlock
 
 Shape = serializers.Serializer[Any]
 
@@ -31,6 +31,17 @@ BULK_OF_PIECES = ["cover", "move", "check", "stage", "lose"]
 def _words(most: int, **kw: Any) -> serializers.CharField:
     return serializers.CharField(
         max_length=most, required=False, allow_blank=True, default="", **kw
+    )
+
+
+def _glaze_batch() -> RowField:
+    return RowField(
+        GlazeBatch,
+        source="glaze_batch",
+        required=False,
+        allow_null=True,
+        default=None,
+        help_text="What it was dipped in, where it came to be glazed.",
     )
 
 
@@ -137,6 +148,7 @@ class StageEventIn(ActIn):
     grade = serializers.ChoiceField(
         StageEvent.Grade.choices, required=False, allow_blank=True, default=""
     )
+    glaze_batch_id = _glaze_batch()
     cause = _words(40)
     cause_is_guess = serializers.BooleanField(default=False)
     part_id = serializers.UUIDField(required=False, allow_null=True, default=None)
@@ -184,6 +196,7 @@ class BulkIn(ActIn):
     grade = serializers.ChoiceField(
         StageEvent.Grade.choices, required=False, allow_blank=True, default=""
     )
+    glaze_batch_id = _glaze_batch()
     cause = _words(40)
     cause_is_guess = serializers.BooleanField(default=False)
     reclaim = serializers.ChoiceField(

@@ -18,15 +18,16 @@ from pieces.domain.cautions import Caution
 from pieces.domain.stages import Spot
 from pieces.domain.story import Recipe, Story
 from pieces.models import Piece
-from pieces.queries import history, sets
+from pieces.queries import finding, history, sets
 from pieces.queries import pieces as queries
 from pieces.queries.story import tellings
 from studio.api.pages import keyset, paged
 from studio.api.views import Given
+from studio.domain.finding import words_of
 from studio.domain.ids import uuid7
 from studio.models import Act
 from studio.permissions import P
-from studio.queries import journal
+from studio.queries import journal, photos
 
 from .base import PLAN, PieceView
 from .commission_shown import shown_partners, shown_promise
@@ -50,9 +51,10 @@ class PieceList(PieceView):
 
     @extend_schema(operation_id="pieces_list", parameters=[PieceFilterIn], responses=PieceListOut)
     def get(self, request: Request) -> Response:
-        """List pieces by their marks; `q` looks in mark and design."""
+        """List pieces by their marks; `q` looks in mark, design and maker, whatever the accents."""
         wanted = self.given(PieceFilterIn, request.query_params)
-        rows = queries.found(self.studio, words=wanted.pop("q"), **wanted)
+        words = words_of(wanted.pop("q"))
+        rows = finding.matching(queries.found(self.studio, **wanted), self.studio, words)
         # Read before the rows, so that an act heard meanwhile is laid over twice and not never.
         seq = journal.highest_seq(self.studio)
         page = keyset(rows, request, fields=("mark_key", "id"))
@@ -128,6 +130,7 @@ class PieceOne(PieceView):
                 "reclaim": stages.reclaims_of([piece])[piece.pk],
                 "visits": [shown_visit(visit) for visit in story.visits],
                 "firings": _firings(story),
+                "photo_ids": photos.ids_by_subject(self.studio, [piece.pk])[piece.pk],
                 "story": [shown_told(told) for told in newest],
                 "history_count": acts.count(),
             },

@@ -104,6 +104,7 @@ class TellingOut(Shape):
     member = PersonNamedOut()
     device = serializers.CharField()
     note = serializers.CharField(allow_null=True)
+    photo_ids = serializers.ListField(child=serializers.UUIDField())
     corrects = serializers.UUIDField(allow_null=True)
     is_taken_back = serializers.BooleanField()
     taken_back_by = PersonNamedOut(allow_null=True)
@@ -141,6 +142,9 @@ class PieceOut(Shape):
     reclaim = serializers.CharField(help_text="Where its clay would go if it were scrapped now.")
     visits = VisitOut(many=True)
     firings = FiringCountsOut()
+    photo_ids = serializers.ListField(
+        child=serializers.UUIDField(), help_text="Of the piece, newest first."
+    )
     story = TellingOut(many=True)
     history_count = serializers.IntegerField()
 
@@ -169,6 +173,7 @@ class StageEventRowOut(Shape):
     part_id = serializers.UUIDField(allow_null=True)
     reclaim = serializers.CharField()
     is_interrupted = serializers.BooleanField()
+    glaze_batch_id = serializers.UUIDField(allow_null=True)
 
 
 class CoverRowOut(Shape):

@@ -114,6 +114,7 @@ def shown_told(told: Told) -> Shown:
         "member": shown_person(entry.member),
         "device": entry.device.name,
         "note": told.note,
+        "photo_ids": told.photos,
         "corrects": entry.corrects,
         "is_taken_back": back is not None,
         "taken_back_by": shown_person(back.member) if back else None,

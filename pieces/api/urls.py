@@ -4,6 +4,7 @@ from django.urls import URLPattern, path
 
 from . import (
     acts,
+    approvals,
     bench,
     commission_acts,
     commission_lives,
@@ -11,6 +12,7 @@ from . import (
     drying,
     found,
     matches,
+    photos,
     pieces,
     pressings,
     together,
@@ -35,6 +37,7 @@ urlpatterns: list[URLPattern] = [
     path(f"{PIECE}weighings/", acts.PieceWeighingList.as_view()),
     path(f"{PIECE}checks/", acts.TouchCheckList.as_view()),
     path(f"{PIECE}moves/", acts.MoveList.as_view()),
+    path(f"{PIECE}photos/", photos.PiecePhotoList.as_view()),
     path(f"{STUDIO}parts/<uuid:part_id>/events/", acts.PartEventList.as_view()),
     path(f"{STUDIO}mould-sets/<uuid:set_id>/pressings/", pressings.PressingList.as_view()),
     path(f"{STUDIO}bulk/", together.BulkList.as_view()),
@@ -50,7 +53,8 @@ urlpatterns: list[URLPattern] = [
     path(f"{COMMISSION}promises/", commission_acts.PromiseList.as_view()),
     path(f"{COMMISSION}closings/", commission_acts.ClosingList.as_view()),
     path(f"{COMMISSION}deliveries/", commission_acts.DeliveryList.as_view()),
-    path(f"{COMMISSION}reports/", commission_acts.TestReportList.as_view()),
+    path(f"{COMMISSION}approvals/", approvals.ApprovalList.as_view()),
+    path(f"{STUDIO}approvals/<uuid:approval_id>/answers/", approvals.ApprovalAnswerList.as_view()),
     path(LINE, commission_acts.OrderLineOne.as_view()),
     path(f"{LINE}recipe/", commission_acts.RecipeOne.as_view()),
     path(f"{LINE}plannings/", commission_acts.SetsPlanningList.as_view()),

@@ -65,7 +65,7 @@ def tell(verb: str, facts: Facts, *, piece: str, name: Name) -> str:
     piece
         The id of the piece, for acts about several.
     name
-        Gives the name of an id that the facts hold: a place, a part's role, a mould set.
+        Gives the name of an id that the facts hold: a place, a part's role, a mould set, a glaze.
 
     Returns
     -------
@@ -73,9 +73,9 @@ def tell(verb: str, facts: Facts, *, piece: str, name: Name) -> str:
     """
     match verb:
         case "came_to":
-            return _came_to(facts, piece)
+            return _came_to(facts, piece, name)
         case _ if verb in LOADS:
-            return _fired(verb, facts, piece)
+            return _fired(verb, facts, piece, name)
         case "became_possible":
             return _became(facts, piece)
         case "pressed":
@@ -122,19 +122,20 @@ def _plain(verb: str, facts: Facts, name: Name) -> str:
     return said
 
 
-def _came_to(facts: Facts, piece: str) -> str:
+def _came_to(facts: Facts, piece: str, name: Name) -> str:
     visit = _of_piece(facts.get("visits", ()), "piece", piece)
     words = stages.WORDS.get(str(visit.get("state")), "moved on")
     grade = f", {visit['grade']}" if visit.get("grade") else ""
+    glaze = f" in {name(visit['glaze_batch'])}" if visit.get("glaze_batch") else ""
     occasion = f", {visit['occasion_name']}" if visit.get("occasion_name") else ""
     reason = str(visit.get("reason") or "")
     why = ", told afterwards" if reason == stages.CATCHING_UP else f" ({reason})" if reason else ""
-    return f"{words}{grade}{occasion}{why}"
+    return f"{words}{glaze}{grade}{occasion}{why}"
 
 
-def _fired(verb: str, facts: Facts, piece: str) -> str:
+def _fired(verb: str, facts: Facts, piece: str, name: Name) -> str:
     if _of_piece(facts.get("visits", ()), "piece", piece).get("state"):
-        return _came_to(facts, piece)
+        return _came_to(facts, piece, name)
     return LOADS[verb].format(facts.get("load", "a load"))
 
 

@@ -1,10 +1,10 @@
 """What happened about an order, in a few words. Acts about its pieces: see `history_words`."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from datetime import date
 from typing import Any, Final, Literal
 
-from . import stages
+from . import approval_words, stages
 from .order_words import day
 
 Facts = Mapping[str, Any]
@@ -28,6 +28,12 @@ CLIENTS: Final = (
     "promised",
     "handed_over",
     "recorded_report",
+    "signed_papers",
+    "asked_approval",
+    "answered_approval",
+    "made_link",
+    "revoked_link",
+    "froze_history",
     "cancelled_commission",
     "reopened_commission",
 )
@@ -57,6 +63,8 @@ PLAIN: Final = {
     "cancelled_commission": "order cancelled",
     "reopened_commission": "order opened again",
     "changed_recipe": "what makes a set was changed",
+    "revoked_link": "a link was revoked",
+    "froze_history": "the history was kept as it stood",
 }
 
 
@@ -73,24 +81,9 @@ def kind_of(verb: str, *, is_loss: bool, is_firing: bool) -> Kind:
 
 def tell_order(verb: str, facts: Facts) -> str:
     """Return what an act about an order itself said, without a full stop."""
-    match verb:
-        case "took_commission":
-            said = f"order {facts['number']} taken, {USES.get(facts.get('use', ''), 'for food')}"
-            promised = facts.get("promised_date")
-            return f"{said}, promised for {_day(promised)}" if promised else said
-        case "promised":
-            return _promised(facts.get("was"), facts.get("promised_date"))
-        case "changed_commission":
-            return _changed(facts)
-        case "added_line":
-            return f"a line was added: {facts['wanted_sets']} wanted"
-        case "changed_line":
-            was, now = facts["was"], facts["wanted_sets"]
-            return f"{now} wanted instead of {was}" if was != now else "a line was reworded"
-        case "recorded_report":
-            return _report(facts)
-        case _:
-            return PLAIN.get(verb, verb.replace("_", " "))
+    if verb in _TELLS:
+        return _TELLS[verb](facts)
+    return PLAIN.get(verb, verb.replace("_", " "))
 
 
 def tell_assigned(move: Facts, commission: str) -> str:
@@ -101,6 +94,22 @@ def tell_assigned(move: Facts, commission: str) -> str:
             return "promised to this order"
         return "moved to another line" if came_from == commission else "came from another order"
     return "left for another order" if line is not None else "taken out of this order"
+
+
+def _taken(facts: Facts) -> str:
+    said = f"order {facts['number']} taken, {USES.get(facts.get('use', ''), 'for food')}"
+    promised = facts.get("promised_date")
+    return f"{said}, promised for {_day(promised)}" if promised else said
+
+
+def _line_changed(facts: Facts) -> str:
+    was, now = facts["was"], facts["wanted_sets"]
+    return f"{now} wanted instead of {was}" if was != now else "a line was reworded"
+
+
+def _link_made(facts: Facts) -> str:
+    whom = "a visitor" if facts["kind"] == "visitor" else "the client"
+    return f"a link was made for {whom}, until {_day(facts['expires_on'])}"
 
 
 def _promised(was: str | None, now: str | None) -> str:
@@ -120,7 +129,8 @@ def _changed(facts: Facts) -> str:
     return f"{said} ({USES.get(use, use)})" if use else said
 
 
-def _report(facts: Facts) -> str:
+def report(facts: Facts) -> str:
+    """Return what a laboratory wrote, in figures."""
     unit = {"mg_per_l": "mg/l", "mg_per_dm2": "mg/dm²"}.get(facts["unit"], facts["unit"])
     lead = f"{'< ' if facts['lead_is_below'] else ''}{facts['lead_value']:g} {unit}"
     cadmium = f"{'< ' if facts['cadmium_is_below'] else ''}{facts['cadmium_value']:g} {unit}"
@@ -129,3 +139,21 @@ def _report(facts: Facts) -> str:
 
 def _day(text: str | None) -> str:
     return day(date.fromisoformat(text)) if text else "no day"
+
+
+_TELLS: Final[Mapping[str, Callable[[Facts], str]]] = {
+    "took_commission": _taken,
+    "promised": lambda facts: _promised(facts.get("was"), facts.get("promised_date")),
+    "changed_commission": _changed,
+    "added_line": lambda facts: f"a line was added: {facts['wanted_sets']} wanted",
+    "changed_line": _line_changed,
+    "recorded_report": report,
+    "signed_papers": lambda facts: (
+        f"papers signed{', declared for food' if facts.get('declares') else ''}"
+    ),
+    "asked_approval": lambda facts: approval_words.asked(facts["about"], facts["due_date"]),
+    "answered_approval": lambda facts: approval_words.answered(
+        facts["about"], facts["answer"], facts["through"]
+    ),
+    "made_link": _link_made,
+}

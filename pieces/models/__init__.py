@@ -1,3 +1,4 @@
+from .approvals import Approval, ApprovalAnswer
 from .clashes import Clash, ClashAnswer
 from .commissions import Assignment, Commission, Match, SetRecipe, TestReport
 from .drying import Forecast
@@ -7,6 +8,8 @@ from .learning import Learned, Lesson
 from .pieces import CommissionLine, Part, Piece, Use
 
 __all__ = [
+    "Approval",
+    "ApprovalAnswer",
     "Assignment",
     "Claim",
     "Clash",

@@ -5,7 +5,7 @@ from typing import ClassVar
 from django.db import models
 
 from moulds.models import Design
-from studio.models import Fact, FactQuerySet, Member, StudioOwned
+from studio.models import Fact, FactQuerySet, GlazeBatch, Member, StudioOwned
 
 from .pieces import CommissionLine, Piece, Use
 
@@ -112,7 +112,12 @@ class Match(OrderFact):
 
 
 class TestReport(OrderFact):
-    """What a laboratory wrote about lead and cadmium given off; a record, not a judgement."""
+    """What a laboratory wrote about lead and cadmium given off; a record, not a judgement.
+
+    It is about one glaze batch, fired on one occasion, on ware of one depth and volume. A lid is
+    tested apart: what its inside gave off is in milligrams, to be added on the vessel's. The
+    occasion is opaque here: it names the load.
+    """
 
     __test__ = False
 
@@ -120,8 +125,14 @@ class TestReport(OrderFact):
         PER_LITRE = "mg_per_l"
         PER_AREA = "mg_per_dm2"
 
-    commission = models.ForeignKey(Commission, on_delete=models.PROTECT, related_name="reports")
+    commission = models.ForeignKey(
+        Commission, null=True, on_delete=models.PROTECT, related_name="reports"
+    )
     piece = models.ForeignKey(Piece, null=True, on_delete=models.PROTECT, related_name="+")
+    glaze_batch = models.ForeignKey(
+        GlazeBatch, null=True, on_delete=models.PROTECT, related_name="reports"
+    )
+    occasion_id = models.UUIDField(null=True)
     occasion_name = models.CharField(max_length=40, blank=True)
     glaze = models.CharField(max_length=80, blank=True)
     laboratory = models.CharField(max_length=120)
@@ -131,6 +142,12 @@ class TestReport(OrderFact):
     cadmium_value = models.FloatField()
     cadmium_is_below = models.BooleanField(default=False)
     unit = models.CharField(max_length=10, choices=Unit)
+    contact = models.CharField(max_length=8, choices=Design.Contact, default=Design.Contact.TABLE)
     depth_mm = models.FloatField(null=True)
     volume_ml = models.FloatField(null=True)
+    area_dm2 = models.FloatField(null=True)
     is_lid_tested = models.BooleanField(default=False)
+    lid_lead_mg = models.FloatField(null=True)
+    lid_lead_is_below = models.BooleanField(default=False)
+    lid_cadmium_mg = models.FloatField(null=True)
+    lid_cadmium_is_below = models.BooleanField(default=False)

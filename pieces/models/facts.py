@@ -4,7 +4,7 @@ from typing import Any, ClassVar, Self
 
 from django.db import models
 
-from studio.models import Fact, FactQuerySet, Place
+from studio.models import Fact, FactQuerySet, GlazeBatch, Place
 
 from .clashes import ClashAnswer
 from .pieces import Part, Piece
@@ -34,7 +34,7 @@ class PieceFact(Fact):
 
 
 class StageEvent(PieceFact):
-    """A piece came to a stage: one row for each visit."""
+    """A piece came to a stage: one row for each visit; if glazed, from which batch, where known."""
 
     class Grade(models.TextChoices):
         FIRST = "first"
@@ -58,6 +58,9 @@ class StageEvent(PieceFact):
     part = models.ForeignKey(Part, null=True, on_delete=models.PROTECT, related_name="+")
     grade = models.CharField(max_length=6, choices=Grade, blank=True)
     is_interrupted = models.BooleanField(default=False)
+    glaze_batch = models.ForeignKey(
+        GlazeBatch, null=True, on_delete=models.PROTECT, related_name="dips"
+    )
 
     class Meta:
         indexes = [models.Index(fields=["piece", "happened_at"], name="visit_by_time")]

@@ -35,7 +35,7 @@ class Piece(StudioOwned):
 
     `is_undone` marks a piece whose making was taken back: it is in no list, and its mark is free.
     `line` is written by planning and assigning, `unclaimed_since` by finding: while it is set the
-    piece is nobody's, and no load may take it.
+    piece is nobody's, and no load may take it. `find_key` is the mark as a search compares it.
     """
 
     Use = Use
@@ -48,6 +48,7 @@ class Piece(StudioOwned):
 
     mark = models.CharField(max_length=24)
     mark_key = models.CharField(max_length=72)
+    find_key = models.CharField(max_length=160)
     suffix = models.CharField(max_length=4, blank=True)
     design = models.ForeignKey(Design, on_delete=models.PROTECT, related_name="pieces")
     body = models.ForeignKey(ClayBody, null=True, on_delete=models.PROTECT, related_name="+")

@@ -1,8 +1,8 @@
 """The history of an order, from the journal: one query finds its acts, whoever told them.
 
 The acts about a piece come along with it from where it was before, and end where it leaves. What
-concerns others' orders too is told for this order's pieces only, and notes said about several
-orders, or before a piece came from another one, are kept back: the piece's own story has them.
+concerns others' orders too is told for this order's pieces only, and notes and photos of several
+orders, or from before a piece came from another one, are kept back: the piece's own story has them.
 """
 
 from collections import defaultdict
@@ -16,13 +16,14 @@ from django.db.models import Exists, OuterRef, Q, QuerySet
 from pieces.domain import order_history as words
 from pieces.domain.history_words import LOADS
 from pieces.models import Assignment, Commission, PartEvent, Piece, StageEvent
-from studio.models import JournalEntry, JournalSubject
+from studio.models import JournalEntry, JournalSubject, PhotoOf
+from studio.queries import photos
 from studio.queries.journal import is_late
 
 from .history import Names, corrections
 
-Filter = Literal["all", "losses", "firings", "promises", "clients"]
-FILTERS: Final[tuple[Filter, ...]] = ("all", "losses", "firings", "promises", "clients")
+Filter = Literal["all", "losses", "firings", "promises", "clients", "photos"]
+FILTERS: Final[tuple[Filter, ...]] = ("all", "losses", "firings", "promises", "clients", "photos")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +44,8 @@ class OrderTold:
     lines: list[Line]
     note: str | None
     has_hidden_note: bool
+    photos: list[UUID]
+    has_hidden_photos: bool
     is_late: bool
     taken_back_by: JournalEntry | None
     came_from_other_order: bool
@@ -62,13 +65,13 @@ def acts_of(commission: Commission, wanted: Filter = "all") -> "QuerySet[Journal
     return (
         _only(entries, commission, wanted)
         .select_related("member", "device")
-        .prefetch_related("notes", "subjects")
+        .prefetch_related("notes", "photos", "subjects")
         .order_by("-happened_at", "-seq")
     )
 
 
 def told(commission: Commission, entries: Sequence[JournalEntry]) -> list[OrderTold]:
-    """Return the acts in words. Eight queries, however many."""
+    """Return the acts in words. Nine queries, however many."""
     name = Names(entries)
     back = corrections(entries)
     about = _About(commission, entries)
@@ -86,6 +89,8 @@ def told(commission: Commission, entries: Sequence[JournalEntry]) -> list[OrderT
             lines=about.lines(entry, name),
             note=None if about.is_private(entry) else _note(entry),
             has_hidden_note=about.is_private(entry) and _note(entry) is not None,
+            photos=[] if about.is_private(entry) else photos.ids_of(entry),
+            has_hidden_photos=about.is_private(entry) and bool(photos.ids_of(entry)),
             is_late=is_late(entry),
             taken_back_by=back.get(entry.pk),
             came_from_other_order=about.is_earlier(entry),
@@ -213,6 +218,8 @@ def _only(
             return entries.filter(verb__in=words.PROMISES)
         case "clients":
             return entries.filter(verb__in=words.CLIENTS)
+        case "photos":
+            return entries.filter(Exists(PhotoOf.objects.filter(entry=OuterRef("pk"))))
         case _:
             return entries
 

@@ -92,8 +92,13 @@ def pieces_of(commissions: Iterable[Commission]) -> "QuerySet[Piece]":
 
 def reports_of(commission: Commission) -> "QuerySet[TestReport]":
     """Return what laboratories wrote for an order, newest first."""
-    rows: Any = TestReport.objects.filter(commission=commission).standing()
-    told: QuerySet[TestReport] = rows.select_related("piece", "entry__member")
+    return reports_in(commission.studio).filter(commission=commission)
+
+
+def reports_in(studio: Studio) -> "QuerySet[TestReport]":
+    """Return what laboratories wrote and nobody put right since, newest first."""
+    rows: Any = TestReport.objects.of(studio).standing()
+    told: QuerySet[TestReport] = rows.select_related("piece", "glaze_batch", "entry__member")
     return told.order_by("-reported_on", "-happened_at")
 
 

@@ -11,7 +11,8 @@ from moulds.models import MouldSet
 from pieces.domain.history_words import tell
 from pieces.domain.story import Story
 from pieces.models import Part, Piece
-from studio.models import JournalEntry, Place
+from studio.models import GlazeBatch, JournalEntry, Place
+from studio.queries import photos
 from studio.queries.journal import is_late, story_of
 
 from .story import stories
@@ -24,6 +25,7 @@ class Told:
     entry: JournalEntry
     words: str
     note: str | None
+    photos: list[UUID]
     is_late: bool
     taken_back_by: JournalEntry | None
     is_also_said: bool
@@ -38,7 +40,7 @@ def acts_of(piece: Piece) -> "QuerySet[JournalEntry]":
 def told(
     piece: Piece, entries: Sequence[JournalEntry], *, story: Story | None = None
 ) -> list[Told]:
-    """Return the acts in words. Five queries, nine more where the story is not given."""
+    """Return the acts in words. Six queries, nine more where the story is not given."""
     name = Names(entries)
     story = story or stories([piece])[piece.pk]
     beside, held = {said.act for said in story.also_said}, set(story.held)
@@ -48,6 +50,7 @@ def told(
             entry=entry,
             words=name.words(entry, piece.pk),
             note=next((note.text for note in entry.notes.all() if note.text), None),
+            photos=photos.ids_of(entry),
             is_late=is_late(entry),
             taken_back_by=back.get(entry.pk),
             is_also_said=entry.pk in beside,
@@ -64,7 +67,7 @@ def corrections(entries: Iterable[JournalEntry]) -> dict[UUID, JournalEntry]:
 
 
 class Names:
-    """The names of what entries tell of by id: places, parts, mould sets. Three queries."""
+    """The names of what entries tell of by id: places, parts, mould sets, glaze. Four queries."""
 
     def __init__(self, entries: Iterable[JournalEntry]) -> None:
         ids = {found for entry in entries for found in _ids(entry.facts)}
@@ -74,6 +77,7 @@ class Names:
                 Place.objects.filter(pk__in=ids).values_list("pk", "name"),
                 Part.objects.filter(pk__in=ids).values_list("pk", "role"),
                 MouldSet.objects.filter(pk__in=ids).values_list("pk", "label"),
+                GlazeBatch.objects.filter(pk__in=ids).values_list("pk", "label"),
             )
             for pk, text in rows
         }

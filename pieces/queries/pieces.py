@@ -30,7 +30,6 @@ def found(
     state: str | None = None,
     place: UUID | None = None,
     maker: UUID | None = None,
-    words: str = "",
 ) -> "QuerySet[Piece]":
     """Return the pieces that fit; a place holds what stands on it and on the shelves in it."""
     rows = listed(studio)
@@ -42,12 +41,6 @@ def found(
         rows = rows.filter(Q(place=place) | Q(place__parent=place) | Q(place__parent__parent=place))
     if maker is not None:
         rows = rows.filter(maker=maker)
-    for word in words.casefold().split():
-        rows = rows.filter(
-            Q(mark_key__contains=word)
-            | Q(design__name__icontains=word)
-            | Q(design__noun__icontains=word)
-        )
     return rows
 
 

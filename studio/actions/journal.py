@@ -5,7 +5,7 @@ from typing import Final
 from uuid import UUID
 
 from studio.domain.refusals import Conflict, Missing, NotAllowed, Unworkable
-from studio.models import Act, JournalEntry, JournalHead, JournalSubject, Note
+from studio.models import Act, JournalEntry, JournalHead, JournalSubject, Note, PhotoOf
 from studio.permissions import Role
 from studio.queries.chain import chained, plain, sha256, to_ms
 
@@ -61,7 +61,7 @@ def write(
         "clock_offset_s": act.clock_offset_s,
         "based_on": act.based_on,
         "corrects": str(act.corrects) if act.corrects else None,
-        "facts": plain({**(facts or {}), **_note_digest(act)}),
+        "facts": plain({**(facts or {}), **_said_with(act)}),
         "as_typed": dict(act.as_typed),
         "subjects": sorted([kind, str(subject)] for kind, subject in subjects),
     }
@@ -91,6 +91,10 @@ def write(
     )
     if act.note:
         Note.objects.create(studio=act.studio, entry=entry, text=act.note, sha256=sha256(act.note))
+    PhotoOf.objects.bulk_create(
+        PhotoOf(studio=act.studio, entry=entry, happened_at=act.happened_at, photo=photo)
+        for photo in act.photos
+    )
     JournalHead.objects.filter(pk=head.pk).update(seq=entry.seq, digest=digest)
     return entry
 
@@ -123,5 +127,7 @@ def _pairs(rows: object) -> list[tuple[str, str]]:
     return [(kind, subject) for kind, subject in rows]
 
 
-def _note_digest(act: Act) -> dict[str, str]:
-    return {"note_sha256": sha256(act.note)} if act.note else {}
+def _said_with(act: Act) -> dict[str, object]:
+    """Return what the entry holds of a note and of photos: digests and ids, as those may go."""
+    facts: dict[str, object] = {"note_sha256": sha256(act.note)} if act.note else {}
+    return {**facts, "photos": [photo.pk for photo in act.photos]} if act.photos else facts

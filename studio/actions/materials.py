@@ -1,4 +1,4 @@
-"""Clays: bodies, their test bars, coloured batches, and the blocks laid from them."""
+"""Clays and glazes: bodies, their test bars, batches, and the blocks laid from them."""
 
 from collections.abc import Mapping
 from typing import Any, Final
@@ -8,16 +8,33 @@ from django.db import transaction
 from studio.actions import journal
 from studio.domain import bars
 from studio.domain.refusals import Conflict
-from studio.models import Act, ClayBody, ColourBatch, SlabBlock, TestBar
+from studio.models import Act, ClayBody, ColourBatch, GlazeBatch, SlabBlock, TestBar
 
-Material = ClayBody | ColourBatch | SlabBlock
+Material = ClayBody | ColourBatch | GlazeBatch | SlabBlock
 
-KINDS: Final[dict[type[Any], str]] = {ClayBody: "body", ColourBatch: "batch", SlabBlock: "block"}
-LABELS: Final[dict[type[Any], str]] = {ClayBody: "code", ColourBatch: "label", SlabBlock: "label"}
+KINDS: Final[dict[type[Any], str]] = {
+    ClayBody: "body",
+    ColourBatch: "batch",
+    GlazeBatch: "glaze_batch",
+    SlabBlock: "block",
+}
+LABELS: Final[dict[type[Any], str]] = {
+    ClayBody: "code",
+    ColourBatch: "label",
+    GlazeBatch: "label",
+    SlabBlock: "label",
+}
 SETS: Final = frozenset({"bodies", "batches"})
 LENGTHS: Final = ("wet_mm", "dry_mm", "bisque_mm", "fired_mm")
 NUMBERS: Final = frozenset(
-    {"dry_shrinkage_fraction", "total_shrinkage_fraction", "stain_g", "clay_g", "used_up_at"}
+    {
+        "dry_shrinkage_fraction",
+        "total_shrinkage_fraction",
+        "stain_g",
+        "clay_g",
+        "used_up_at",
+        "density_g_per_l",
+    }
 )
 
 

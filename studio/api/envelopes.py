@@ -6,11 +6,16 @@ from collections.abc import Mapping
 from datetime import timedelta
 from uuid import UUID
 
+from django.core.files.uploadedfile import UploadedFile
 from rest_framework import serializers
 
+from studio.models import Photo
+
 from .fields import MomentField
+from .related import RowField
 
 NOTE_MOST = 4000
+PHOTOS_MOST = 12
 FUTURE_MOST = timedelta(minutes=5)
 
 
@@ -30,6 +35,18 @@ class ActIn(serializers.Serializer[Mapping[str, object]]):
     sent_at = MomentField(required=False, help_text="The sender's clock at sending.")
     corrects = serializers.UUIDField(required=False, allow_null=True, default=None)
     note = serializers.CharField(required=False, allow_blank=True, default="", max_length=NOTE_MOST)
+    photo_ids = RowField(
+        Photo,
+        many=True,
+        required=False,
+        default=(),
+        help_text=f"Photos of what the act tells, up to {PHOTOS_MOST}; each was sent before it.",
+    )
+
+    def validate_photo_ids(self, given: list[Photo]) -> list[Photo]:
+        if len(given) > PHOTOS_MOST:
+            raise serializers.ValidationError(f"At most {PHOTOS_MOST} photos.", "too-many")
+        return list(dict.fromkeys(given))
 
 
 class ChangeIn(ActIn):
@@ -49,9 +66,19 @@ class ActOut(serializers.Serializer[Mapping[str, object]]):
 def digest_of(member_id: UUID, path: str, body: object) -> str:
     """Return what makes two sendings the same: by whom, where to, what; not when it was sent."""
     said = (
-        {key: value for key, value in body.items() if key != "sent_at"}
+        {key: _told(value) for key, value in body.items() if key != "sent_at"}
         if isinstance(body, dict)
         else body
     )
     canonical = json.dumps([str(member_id), path, said], sort_keys=True)
     return hashlib.sha256(canonical.encode()).hexdigest()
+
+
+def _told(value: object) -> object:
+    """Return a file by what is in it: its name may be made up anew at each sending."""
+    if not isinstance(value, UploadedFile):
+        return value
+    digest = hashlib.sha256()
+    for chunk in value.chunks():
+        digest.update(chunk)
+    return digest.hexdigest()

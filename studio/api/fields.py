@@ -1,5 +1,6 @@
 """Fields that read what people type, and keep it."""
 
+import math
 from datetime import datetime
 from typing import Any
 
@@ -49,6 +50,16 @@ class QuantityField(serializers.Field[float, object, float, object]):
             names.append(field.field_name)
             field = field.parent
         return "/" + "/".join(reversed(names))
+
+
+class FiniteField(serializers.FloatField):
+    """A number; "nan" and "inf" are none, though Python reads them."""
+
+    def to_internal_value(self, data: Any) -> float:
+        value = float(super().to_internal_value(data))
+        if not math.isfinite(value):
+            self.fail("invalid")
+        return value
 
 
 class MomentField(serializers.DateTimeField):

@@ -12,9 +12,10 @@ from rest_framework.response import Response
 
 from studio.models import JournalEntry
 from studio.permissions import P
-from studio.queries import journal
+from studio.queries import journal, photos
 
 from .pages import keyset, paged
+from .related import uuid_of
 from .views import StudioView
 
 
@@ -45,6 +46,7 @@ class JournalEntryOut(serializers.ModelSerializer[JournalEntry]):
     )
     subjects = JournalSubjectOut(many=True)
     notes = JournalNoteOut(many=True)
+    photo_ids = serializers.SerializerMethodField(help_text="Photos said with it.")
 
     class Meta:
         model = JournalEntry
@@ -64,10 +66,14 @@ class JournalEntryOut(serializers.ModelSerializer[JournalEntry]):
             "as_typed",
             "subjects",
             "notes",
+            "photo_ids",
         )
 
     def get_is_late(self, entry: JournalEntry) -> bool:
         return journal.is_late(entry)
+
+    def get_photo_ids(self, entry: JournalEntry) -> list[UUID]:
+        return photos.ids_of(entry)
 
 
 class JournalList(StudioView):
@@ -85,7 +91,7 @@ class JournalList(StudioView):
         """Tell the story of a thing, newest first, or everything after a number, oldest first."""
         subject, after = request.query_params.get("subject"), request.query_params.get("after")
         if subject is not None:
-            rows = journal.story_of(self.studio, _uuid(subject))
+            rows = journal.story_of(self.studio, uuid_of("subject", subject))
             return self._page(rows, request, ("-happened_at", "-seq"))
         if after is not None:
             rows = journal.heard_after(self.studio, _whole(after))
@@ -96,18 +102,9 @@ class JournalList(StudioView):
         self, rows: "QuerySet[JournalEntry]", request: Request, fields: tuple[str, ...]
     ) -> Response:
         rows = journal.with_corrections(rows).prefetch_related(
-            Prefetch("subjects"), Prefetch("notes")
+            Prefetch("subjects"), Prefetch("notes"), Prefetch("photos")
         )
         return keyset(rows, request, fields=fields).answer(JournalEntryOut)
-
-
-def _uuid(text: str) -> UUID:
-    try:
-        return UUID(text)
-    except ValueError as error:
-        raise serializers.ValidationError(
-            {"subject": [ErrorDetail("That is not an id.", "invalid")]}
-        ) from error
 
 
 def _whole(text: str) -> int:

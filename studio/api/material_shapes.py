@@ -1,4 +1,4 @@
-"""How clays look in the API."""
+"""How clays and glazes look in the API."""
 
 from typing import Any
 
@@ -7,14 +7,17 @@ from rest_framework import serializers
 
 from studio.actions import materials
 from studio.domain import drying_bodies
-from studio.models import ClayBody, ColourBatch, SlabBlock, TestBar
+from studio.models import ClayBody, ColourBatch, GlazeBatch, Member, SlabBlock, TestBar
 from studio.queries import materials as queries
 
 from .envelopes import ActIn, ChangeIn
-from .fields import MomentField, QuantityField
+from .fields import FiniteField, MomentField, QuantityField
 from .related import RowField
 
 LONGEST_BAR_MM = 2000.0
+# Water weighs 1,000 g/l; no glaze slop comes near 2,500 (from memory).
+DENSITY_LEAST_G_PER_L = 1000.0
+DENSITY_MOST_G_PER_L = 2500.0
 
 
 class BodyFields(serializers.Serializer[Any]):
@@ -154,6 +157,56 @@ class BatchOut(serializers.ModelSerializer[ColourBatch]):
 
     def get_cautions(self, batch: ColourBatch) -> list[str]:
         return queries.cautions_of_batch(batch)
+
+
+class GlazeBatchFields(serializers.Serializer[Any]):
+    label = serializers.CharField(max_length=20, required=False)  # type: ignore[assignment]
+    name = serializers.CharField(max_length=80, required=False)
+    mixed_on = serializers.DateField(required=False, allow_null=True)
+    mixed_by_id = RowField(Member, source="mixed_by", required=False, allow_null=True)
+    density_g_per_l = FiniteField(
+        min_value=DENSITY_LEAST_G_PER_L,
+        max_value=DENSITY_MOST_G_PER_L,
+        required=False,
+        allow_null=True,
+        help_text="Of the slop as it was dipped.",
+    )
+    cone = serializers.CharField(max_length=4, required=False, allow_blank=True)
+    caution = serializers.CharField(max_length=300, required=False, allow_blank=True)
+
+
+class GlazeBatchIn(ActIn, GlazeBatchFields):
+    label = serializers.CharField(max_length=20)
+    name = serializers.CharField(max_length=80)
+
+
+class GlazeBatchChangeIn(ChangeIn, GlazeBatchFields):
+    pass
+
+
+class GlazeBatchOut(serializers.ModelSerializer[GlazeBatch]):
+    mixed_by = serializers.SerializerMethodField()
+    cautions = serializers.SerializerMethodField()
+
+    class Meta:
+        model = GlazeBatch
+        fields = (
+            "id",
+            "label",
+            "name",
+            "mixed_on",
+            "mixed_by",
+            "density_g_per_l",
+            "cone",
+            "caution",
+            "cautions",
+        )
+
+    def get_mixed_by(self, batch: GlazeBatch) -> str | None:
+        return batch.mixed_by.first_name if batch.mixed_by else None
+
+    def get_cautions(self, batch: GlazeBatch) -> list[str]:
+        return queries.cautions_of_glaze(batch)
 
 
 class SlabBlockFields(serializers.Serializer[Any]):

@@ -1,4 +1,4 @@
-"""Clay bodies with their test bars, coloured batches, and blocks laid from them."""
+"""Clay bodies with their test bars, batches of colour and glaze, and blocks laid from them."""
 
 from collections.abc import Callable, Mapping
 from typing import Any, ClassVar
@@ -11,7 +11,7 @@ from rest_framework.request import Request
 from rest_framework.response import Response
 
 from studio.actions import materials
-from studio.models import Act, ClayBody, ColourBatch, SlabBlock, Studio, TestBar
+from studio.models import Act, ClayBody, ColourBatch, GlazeBatch, SlabBlock, Studio, TestBar
 from studio.permissions import P
 from studio.queries import materials as queries
 from studio.queries.journal import revision_of
@@ -27,6 +27,9 @@ from .material_shapes import (
     BodyChangeIn,
     BodyIn,
     BodyOut,
+    GlazeBatchChangeIn,
+    GlazeBatchIn,
+    GlazeBatchOut,
     SlabBlockChangeIn,
     SlabBlockIn,
     SlabBlockOut,
@@ -40,6 +43,7 @@ ENVELOPE = frozenset(ActIn().fields)
 LISTS: dict[type[Any], Callable[[Studio], "QuerySet[Any]"]] = {
     ClayBody: queries.bodies,
     ColourBatch: queries.batches,
+    GlazeBatch: queries.glaze_batches,
     SlabBlock: queries.blocks,
 }
 
@@ -50,7 +54,7 @@ def said(given: Given) -> dict[str, Any]:
 
 
 class MaterialList(StudioView):
-    """The list of one kind of clay; subclasses say which."""
+    """The list of one kind of material; subclasses say which."""
 
     needs = {"GET": P.SEE_STUDIO, "POST": P.PLAN_PIECES}
     model: ClassVar[type[Any]]
@@ -71,7 +75,7 @@ class MaterialList(StudioView):
 
 
 class MaterialOne(StudioView):
-    """One clay; subclasses say of which kind."""
+    """One material; subclasses say of which kind."""
 
     needs = {"GET": P.SEE_STUDIO, "PATCH": P.PLAN_PIECES}
     model: ClassVar[type[Any]]
@@ -129,6 +133,16 @@ class BatchList(MaterialList):
 @_described_one(BatchChangeIn, BatchOut)
 class BatchOne(MaterialOne):
     model, shape_in, shape_out = ColourBatch, BatchChangeIn, BatchOut
+
+
+@_described(GlazeBatchIn, GlazeBatchOut, "glaze_batches")
+class GlazeBatchList(MaterialList):
+    model, shape_in, shape_out, label = GlazeBatch, GlazeBatchIn, GlazeBatchOut, "label"
+
+
+@_described_one(GlazeBatchChangeIn, GlazeBatchOut)
+class GlazeBatchOne(MaterialOne):
+    model, shape_in, shape_out = GlazeBatch, GlazeBatchChangeIn, GlazeBatchOut
 
 
 @_described(SlabBlockIn, SlabBlockOut, "slab_blocks")

@@ -10,7 +10,14 @@ from rest_framework import exceptions
 from rest_framework.response import Response
 from rest_framework.views import set_rollback
 
-from studio.domain.refusals import Conflict, Missing, NotAllowed, Refusal, Unworkable
+from studio.domain.refusals import (
+    Conflict,
+    Missing,
+    NotAllowed,
+    Refusal,
+    TooLarge,
+    Unworkable,
+)
 
 CONTENT_TYPE = "application/problem+json"
 
@@ -18,6 +25,7 @@ STATUS_OF: dict[type[Refusal], int] = {
     NotAllowed: 403,
     Missing: 404,
     Conflict: 409,
+    TooLarge: 413,
     Unworkable: 422,
 }
 

@@ -1,9 +1,11 @@
 """A field that names another row of the same studio by its id."""
 
 from typing import Any
+from uuid import UUID
 
 from django.db.models import QuerySet
 from rest_framework import serializers
+from rest_framework.exceptions import ErrorDetail
 
 from studio.models import StudioOwned
 
@@ -30,3 +32,13 @@ class RowField(serializers.PrimaryKeyRelatedField[Any]):
         studio = getattr(view, "studio", None)
         rows: QuerySet[Any] = self.model.objects.all()
         return rows.filter(studio=studio) if studio is not None else rows.none()
+
+
+def uuid_of(name: str, text: str) -> UUID:
+    """Return the id that the query names, or answer 400 with its name."""
+    try:
+        return UUID(text)
+    except ValueError as error:
+        raise serializers.ValidationError(
+            {name: [ErrorDetail("That is not an id.", "invalid")]}
+        ) from error

@@ -1,8 +1,8 @@
-"""Addresses of places and air, clays, the journal, reminders, runs and the schema."""
+"""Addresses of places and air, clays, the journal, photos, reminders, runs and the schema."""
 
 from django.urls import path
 
-from . import journal, materials, places, readings, reminders, runs, schema
+from . import journal, materials, photos, places, readings, reminders, runs, schema
 
 S = "studios/<slug:slug>/"
 
@@ -19,9 +19,15 @@ urlpatterns = [
     path(f"{S}test-bars/<uuid:row_id>/", materials.BarOne.as_view()),
     path(f"{S}colour-batches/", materials.BatchList.as_view()),
     path(f"{S}colour-batches/<uuid:row_id>/", materials.BatchOne.as_view()),
+    path(f"{S}glaze-batches/", materials.GlazeBatchList.as_view()),
+    path(f"{S}glaze-batches/<uuid:row_id>/", materials.GlazeBatchOne.as_view()),
     path(f"{S}slab-blocks/", materials.BlockList.as_view()),
     path(f"{S}slab-blocks/<uuid:row_id>/", materials.BlockOne.as_view()),
     path(f"{S}journal/", journal.JournalList.as_view()),
+    path(f"{S}photos/", photos.PhotoList.as_view()),
+    path(f"{S}photos/<uuid:photo_id>/", photos.PhotoOne.as_view()),
+    path(f"{S}photos/<uuid:photo_id>/image/", photos.PhotoImage.as_view()),
+    path(f"{S}photos/<uuid:photo_id>/thumbnail/", photos.PhotoThumbnail.as_view()),
     path(f"{S}reminders/", reminders.ReminderList.as_view()),
     path(f"{S}reminders/<uuid:reminder_id>/answers/", reminders.ReminderAnswerList.as_view()),
     path(f"{S}runs/<uuid:run_id>/", runs.RunOne.as_view(), name="run"),

@@ -10,6 +10,7 @@ from rest_framework.response import Response
 
 from studio.actions import settings
 from studio.models import Act, ClosedDay, OpeningHours, StudioSettings
+from studio.models.settings import FeeMeasured
 from studio.permissions import P
 from studio.queries import habits
 
@@ -44,6 +45,9 @@ class SettingsIn(ChangeIn):
     )
     glaze_fee_minor_per_l = serializers.IntegerField(
         min_value=0, max_value=10**6, required=False, allow_null=True
+    )
+    fee_measured = serializers.ChoiceField(
+        FeeMeasured.choices, required=False, help_text="Which size of a piece the tariff names."
     )
     found_notice_days = serializers.IntegerField(
         min_value=1, max_value=730, required=False, help_text="How long found ware is kept."

@@ -177,6 +177,7 @@ class StudioView(APIView):
             corrects=given.get("corrects"),
             as_typed=self.as_typed,
             note=given.get("note", ""),
+            photos=given.get("photo_ids", ()),
         )
 
     def device(self, now: datetime) -> Device:

@@ -13,6 +13,10 @@ COLOURANT: Final = (
     "Stains and oxides: gloves, no dust, no food near by. The sheet that came with the stain says "
     "what is in it; keep it with the batch."
 )
+GLAZE: Final = (
+    "Glaze in powder is dust: weigh and mix it with a fitted mask and gloves, wipe up wet, no food "
+    "near by. The sheets that came with the materials say what is in them."
+)
 DRY_ENOUGH: Final = (
     "A forecast is not a test. Weigh or touch before firing: damp ware bursts in the kiln."
 )
@@ -21,6 +25,11 @@ DRY_ENOUGH: Final = (
 def of_clay(*, own: str, is_coloured: bool) -> list[str]:
     """Return what to say beside a clay or a batch: its own caution first."""
     return [*([own] if own else []), *([COLOURANT] if is_coloured else []), DUST]
+
+
+def of_glaze(*, own: str) -> list[str]:
+    """Return what to say beside a glaze batch: its own caution first."""
+    return [*([own] if own else []), GLAZE]
 
 
 def joined(lists: list[list[str]]) -> list[str]:

@@ -38,6 +38,13 @@ class Conflict(Refusal):
     title = "That cannot be done at this moment."
 
 
+class TooLarge(Refusal):
+    """More than is taken in."""
+
+    code = "too-large"
+    title = "That is too large."
+
+
 class Unworkable(Refusal):
     """Well formed, but it breaks a rule or has no solution."""
 

@@ -1,7 +1,10 @@
 from .acts import Act
 from .append_only import AppendOnly, install_append_only
+from .frozen import FrozenCopy
+from .hands import HeldAct, HeldAnswer, RefusedTry
 from .journal import Fact, FactQuerySet, JournalEntry, JournalHead, JournalSubject, Note
-from .materials import ClayBody, ColourBatch, SlabBlock, TestBar
+from .materials import ClayBody, ColourBatch, GlazeBatch, SlabBlock, TestBar
+from .photos import Photo, PhotoOf, PhotoSize
 from .places import ClimateReading, Place
 from .reminders import Delivery, Reminder
 from .runs import NumberBlock, NumberSeries, Replay, Run
@@ -30,6 +33,10 @@ __all__ = [
     "Device",
     "Fact",
     "FactQuerySet",
+    "FrozenCopy",
+    "GlazeBatch",
+    "HeldAct",
+    "HeldAnswer",
     "Invitation",
     "JournalEntry",
     "JournalHead",
@@ -40,7 +47,11 @@ __all__ = [
     "NumberSeries",
     "OpeningHours",
     "OwnedQuerySet",
+    "Photo",
+    "PhotoOf",
+    "PhotoSize",
     "Place",
+    "RefusedTry",
     "Reminder",
     "Replay",
     "Run",

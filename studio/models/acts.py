@@ -1,10 +1,11 @@
 """The envelope of every write."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 from uuid import UUID, uuid5
 
+from .photos import Photo
 from .tenancy import Device, Member, Studio
 
 
@@ -26,6 +27,7 @@ class Act:
     corrects: UUID | None = None
     as_typed: Mapping[str, str] = field(default_factory=dict)
     note: str = ""
+    photos: Sequence[Photo] = ()
 
     def row_id(self, subject_id: UUID) -> UUID:
         """Return the id of this act's row about one of its many subjects."""

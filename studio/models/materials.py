@@ -1,4 +1,4 @@
-"""Clays: what a wall is made of and where it came from."""
+"""Clays and glazes: what a wall is made of, what covers it, and where it came from."""
 
 from django.db import models
 
@@ -52,6 +52,24 @@ class ColourBatch(StudioOwned):
 
     class Meta:
         constraints = [models.UniqueConstraint(fields=["studio", "label"], name="batch_label_once")]
+
+
+class GlazeBatch(StudioOwned):
+    """One mixing of a glaze: what a report of lead and cadmium is about.
+
+    `density_g_per_l` is of the slop as it was dipped; `cone` is what it is meant to be fired to.
+    """
+
+    label = models.CharField(max_length=20)
+    name = models.CharField(max_length=80)
+    mixed_on = models.DateField(null=True)
+    mixed_by = models.ForeignKey(Member, null=True, on_delete=models.PROTECT, related_name="+")
+    density_g_per_l = models.FloatField(null=True)
+    cone = models.CharField(max_length=4, blank=True)
+    caution = models.CharField(max_length=300, blank=True)
+
+    class Meta:
+        constraints = [models.UniqueConstraint(fields=["studio", "label"], name="glaze_label_once")]
 
 
 class SlabBlock(StudioOwned):

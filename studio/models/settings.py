@@ -7,6 +7,15 @@ from django.db import models
 from .tenancy import Member, Studio, StudioOwned
 
 
+class FeeMeasured(models.TextChoices):
+    """At which moment of the job a piece is measured for its kiln fee."""
+
+    WET = "wet"
+    DRY = "dry"
+    BISQUE = "bisque"
+    FIRED = "fired"
+
+
 class StudioSettings(models.Model):
     """The limits and habits of one studio; every figure is a setting, not a constant."""
 
@@ -28,6 +37,7 @@ class StudioSettings(models.Model):
     currency = models.CharField(max_length=3, default="GBP")
     bisque_fee_minor_per_l = models.PositiveIntegerField(null=True)
     glaze_fee_minor_per_l = models.PositiveIntegerField(null=True)
+    fee_measured = models.CharField(max_length=6, choices=FeeMeasured, default="dry")
     found_notice_days = models.PositiveSmallIntegerField(default=30)
 
 

@@ -65,6 +65,8 @@ class Member(StudioOwned):
     quiet_from = models.TimeField(null=True)
     quiet_until = models.TimeField(null=True)
     wants_email = models.BooleanField(default=True)
+    # Said beforehand; the sweep sets `left_at` when it has come.
+    leaves_at = models.DateTimeField(null=True)
     left_at = models.DateTimeField(null=True)
 
     class Meta:

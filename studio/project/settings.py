@@ -74,6 +74,16 @@ AUTH_PASSWORD_VALIDATORS = [
     for name in ("MinimumLengthValidator", "CommonPasswordValidator", "NumericPasswordValidator")
 ]
 
+# --- photos ------------------------------------------------------------------------------------
+# Reached through the API only, so that whoever may not see the thing does not see its photo.
+MEDIA_ROOT = str(
+    (ROOT / Path(environment.text("NATCH_MEDIA", str(DATA / "media"))).expanduser()).resolve()
+)
+STORAGES = {
+    "default": {"BACKEND": "studio.project.media.KeptFiles"},
+    "staticfiles": {"BACKEND": "django.contrib.staticfiles.storage.StaticFilesStorage"},
+}
+
 # --- the built front end -----------------------------------------------------------------------
 FRONTEND_DIST = ROOT / "frontend" / "dist"
 STATIC_URL = "static/"
@@ -236,7 +246,18 @@ LOGGING = {
     "version": 1,
     "disable_existing_loggers": False,
     "formatters": {"line": {"format": "%(asctime)s %(levelname)s %(name)s %(message)s"}},
-    "handlers": {"stderr": {"class": "logging.StreamHandler", "formatter": "line"}},
+    "filters": {"hide keys": {"()": "studio.project.redaction.HideKeys"}},
+    "handlers": {
+        "stderr": {
+            "class": "logging.StreamHandler",
+            "formatter": "line",
+            "filters": ["hide keys"],
+        }
+    },
     "root": {"handlers": ["stderr"], "level": "INFO"},
-    "loggers": {"django": {"level": "INFO"}, "celery.app.trace": {"level": "WARNING"}},
+    "loggers": {
+        "django": {"level": "INFO"},
+        "django.request": {"filters": ["hide keys"]},  # it writes the addresses of requests
+        "celery.app.trace": {"level": "WARNING"},
+    },
 }

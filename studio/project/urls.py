@@ -6,7 +6,7 @@ from studio.project import views
 
 # A missing file or an unknown call must be a 404, never the front end's page.
 NOT_A_PAGE = (
-    r"(?!(?:api|static|assets|help)(?:/|$))"
+    r"(?!(?:api|static|assets|help|c)(?:/|$))"
     r"(?!.*\.(?:js|css|map|json|webmanifest|png|svg|ico|wasm|woff2?|txt)$)"
 )
 
@@ -17,6 +17,8 @@ urlpatterns = [
     path("api/v1/", include("moulds.api.urls")),
     path("api/v1/", include("pieces.api.urls")),
     path("api/v1/", include("firings.api.urls")),
+    path("c/", include("firings.api.routes_client")),
+    path("robots.txt", views.robots),
     path("help/", include("studio.api.routes_help")),
     re_path(rf"^{NOT_A_PAGE}.*$", views.front_end),
 ]

@@ -30,6 +30,13 @@ def readyz(request: HttpRequest) -> HttpResponse:
 
 
 @require_safe
+def robots(request: HttpRequest) -> HttpResponse:
+    """Keep searching programs out: links to clients are theirs, and the rest is behind sign-in."""
+    text = "User-agent: *\nDisallow: /c/\nDisallow: /api/\n"
+    return HttpResponse(text, content_type="text/plain")
+
+
+@require_safe
 @never_cache
 @ensure_csrf_cookie
 def front_end(request: HttpRequest) -> HttpResponse:

@@ -21,7 +21,7 @@ def story_of(studio: Studio, subject_id: UUID) -> "QuerySet[JournalEntry]":
     return (
         JournalEntry.objects.filter(studio=studio, subjects__subject_id=subject_id)
         .select_related("member", "device")
-        .prefetch_related("notes")
+        .prefetch_related("notes", "photos")
         .order_by("-happened_at", "-seq")
     )
 

@@ -1,4 +1,4 @@
-"""Clays, and what their bars say."""
+"""Clays and what their bars say; glaze batches."""
 
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -7,7 +7,7 @@ from statistics import fmean
 from django.db.models import Prefetch, QuerySet
 
 from studio.domain import bars, cautions
-from studio.models import ClayBody, ColourBatch, SlabBlock, Studio, TestBar
+from studio.models import ClayBody, ColourBatch, GlazeBatch, SlabBlock, Studio, TestBar
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +31,10 @@ def bodies(studio: Studio) -> "QuerySet[ClayBody]":
 
 def batches(studio: Studio) -> "QuerySet[ColourBatch]":
     return ColourBatch.objects.filter(studio=studio).select_related("body").order_by("label")
+
+
+def glaze_batches(studio: Studio) -> "QuerySet[GlazeBatch]":
+    return GlazeBatch.objects.filter(studio=studio).select_related("mixed_by").order_by("label")
 
 
 def blocks(studio: Studio) -> "QuerySet[SlabBlock]":
@@ -67,6 +71,10 @@ def cautions_of_body(body: ClayBody) -> list[str]:
 def cautions_of_batch(batch: ColourBatch) -> list[str]:
     own = " ".join(text for text in (batch.caution, batch.body.caution) if text)
     return cautions.of_clay(own=own, is_coloured=True)
+
+
+def cautions_of_glaze(batch: GlazeBatch) -> list[str]:
+    return cautions.of_glaze(own=batch.caution)
 
 
 def cautions_of_block(block: SlabBlock) -> list[str]:

@@ -66,9 +66,8 @@ def main() -> None:
         numpy_s = cpu_s(anew)
         draws = sorted(set(Forecast.objects.values_list("draws", flat=True)))
         parts = Forecast.objects.filter(studio=first).count()
-        print(
-            f"{parts} wet parts reckoned anew, {draws} draws, {forecast_questions.HORIZON.days} days:"
-        )
+        days = forecast_questions.HORIZON.days
+        print(f"{parts} wet parts reckoned anew, {draws} draws, {days} days:")
         print(
             f"  kernel {kernel_s:.2f} s CPU, numpy {numpy_s:.2f} s; ratio {numpy_s / kernel_s:.1f}"
         )

@@ -15,7 +15,7 @@ from studio.domain.climate import Reading
 from studio.domain.ids import uuid7
 from studio.models import Away, Member, Studio, TestBar
 from studio.permissions import Role, grants_of
-from tests import factories
+from tests import factories, pictures
 from tests.factories import NOW, act
 from tests.pieces import kit as kits
 
@@ -32,9 +32,11 @@ ALIKE = {
     "ids": "piece_id",
     "except_ids": "piece_id",
     "maker_id": "member_id",
+    "mixed_by_id": "member_id",
     "mould_part_ids": "mould_part_id",
     "owner_id": "member_id",
     "parent_id": "place_id",
+    "photo_ids": "photo_id",
     "replacement_id": "part_id",
     "replaces_id": "part_id",
     "said_by_id": "member_id",
@@ -45,6 +47,7 @@ ABOUT = {
     "mould-parts": "mould_part_id",
     "test-bars": "bar_id",
     "colour-batches": "batch_id",
+    "glaze-batches": "glaze_batch_id",
     "slab-blocks": "slab_block_id",
     "clay-bodies": "body_id",
 }
@@ -110,7 +113,9 @@ def crowd(studio: Studio, owner: Member) -> dict[str, list[str]]:
         "body_id": [body.pk],
         "bar_id": [bar.pk],
         "batch_id": [factories.colour_batch(studio).pk],
+        "glaze_batch_id": [factories.glaze_batch(studio).pk],
         "slab_block_id": [factories.slab_block(studio).pk],
+        "photo_id": [pictures.kept_photo(act(owner)).pk],
         "act_id": [pressed.id, read.id],
     }
     return {name: [str(value) for value in values] for name, values in found.items()}

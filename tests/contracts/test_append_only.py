@@ -48,6 +48,8 @@ def _anything(field):
         return {}
     if isinstance(target, models.CharField | models.TextField):
         return "x"
+    if isinstance(target, models.BinaryField):
+        return b"x"
     return 1
 
 

@@ -9,7 +9,7 @@ from studio.api.views import StudioView
 from studio.domain.ids import uuid7
 from studio.models import Device
 from studio.permissions import Permission, Scoped
-from tests import factories
+from tests import factories, pictures
 from tests.contracts import endpoints
 
 PROBLEM = "application/problem+json"
@@ -173,6 +173,7 @@ def known(studio, owner):
         "programme": factories.programme(studio),
         "load": load,
         "placement": factories.placement(load, member),
+        "photo": pictures.kept_photo(factories.act(member)),
     }
     return {f"{name}_id": row.pk for name, row in rows.items()}
 

@@ -36,7 +36,7 @@ class TestRefusal:
         kinds = [kind for kind in refusals.KINDS if issubclass(refusal, kind)]
 
         assert len(kinds) == 1
-        assert problems.STATUS_OF[kinds[0]] in {403, 404, 409, 422}
+        assert problems.STATUS_OF[kinds[0]] in {403, 404, 409, 413, 422}
 
     def test_stands_in_the_table_of_developers_md(self, refusal, written):
         said = written.get(refusal.code)

@@ -26,6 +26,8 @@ export interface Call {
   body?: unknown;
   headers?: Record<string, string>;
   signal?: AbortSignal | undefined;
+  /** How long to wait for the answer, where that is not `PATIENCE_MS`. */
+  patience_ms?: number | undefined;
 }
 
 function headersOf(call: Call): Headers {
@@ -39,7 +41,7 @@ function headersOf(call: Call): Headers {
 
 /** Send it and read the answer. Raises `OfflineError` when there was no answer at all. */
 export async function send(call: Call): Promise<Answer> {
-  const patience = AbortSignal.timeout(PATIENCE_MS);
+  const patience = AbortSignal.timeout(call.patience_ms ?? PATIENCE_MS);
   const signal = call.signal ? AbortSignal.any([call.signal, patience]) : patience;
   const body = call.body instanceof FormData ? call.body : call.body === undefined ? null : JSON.stringify(call.body);
   let response: Response;

@@ -1,4 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
+// document 597b5d0d885a0ab647c435a288f58650212350222ae7a0e88604e66054d9d238
+// types f620a623a36c729f80cd112906ecc47070f0ea923c8e84af592c25c451b78bfa
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -65,6 +67,57 @@ export interface paths {
         post: operations["session_begin"];
         /** @description Sign out. */
         delete: operations["session_end"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/shares/{token}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell what a link shows; only what was chosen is in it. */
+        get: operations["shares_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/shares/{token}/approvals/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say yes or no to what is asked; the first answer stands. */
+        post: operations["shares_answer"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/approvals/{approval_id}/answers/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Write down what the client said; the first answer stands until its teller corrects it. */
+        post: operations["studios_approvals_answers_create"];
+        delete?: never;
         options?: never;
         head?: never;
         patch?: never;
@@ -232,10 +285,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         get: operations["clay_bodies_list"];
         put?: never;
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         post: operations["studios_clay_bodies_create"];
         delete?: never;
         options?: never;
@@ -250,14 +303,14 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         get: operations["studios_clay_bodies_retrieve"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         patch: operations["studios_clay_bodies_partial_update"];
         trace?: never;
     };
@@ -286,10 +339,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         get: operations["colour_batches_list"];
         put?: never;
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         post: operations["studios_colour_batches_create"];
         delete?: never;
         options?: never;
@@ -304,14 +357,14 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         get: operations["studios_colour_batches_retrieve"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         patch: operations["studios_colour_batches_partial_update"];
         trace?: never;
     };
@@ -349,6 +402,24 @@ export interface paths {
         head?: never;
         /** @description Change an order; with `If-Match`, only where nobody else did meanwhile. */
         patch: operations["studios_commissions_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/approvals/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what the client of an order was asked, the nearest day first. */
+        get: operations["approvals_list"];
+        put?: never;
+        /** @description Ask the client for a yes or a no by a day; it stands on the page they are shown. */
+        post: operations["studios_commissions_approvals_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/api/v1/studios/{slug}/commissions/{commission_id}/closings/": {
@@ -436,6 +507,41 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/links/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the links of an order, the newest first, with when they were opened. */
+        get: operations["links_list"];
+        put?: never;
+        /** @description Make a link; its address is answered this once. Nothing is sent to anybody. */
+        post: operations["studios_commissions_links_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/links/preview/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Show what a link would show, exactly as its holder would see it; nothing is made. */
+        post: operations["links_preview"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/commissions/{commission_id}/lives/": {
         parameters: {
             query?: never;
@@ -481,24 +587,6 @@ export interface paths {
         put?: never;
         /** @description Promise another day; the history shows every one there was. */
         post: operations["studios_commissions_promises_create"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/api/v1/studios/{slug}/commissions/{commission_id}/reports/": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /** @description List what laboratories wrote for an order, newest first. */
-        get: operations["commission_reports_list"];
-        put?: never;
-        /** @description Keep what a laboratory wrote about lead and cadmium: a record, not a declaration. */
-        post: operations["studios_commissions_reports_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -647,6 +735,42 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/glaze-batches/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description The list of one kind of material; subclasses say which. */
+        get: operations["glaze_batches_list"];
+        put?: never;
+        /** @description The list of one kind of material; subclasses say which. */
+        post: operations["studios_glaze_batches_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/glaze-batches/{row_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description One material; subclasses say of which kind. */
+        get: operations["studios_glaze_batches_retrieve"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** @description One material; subclasses say of which kind. */
+        patch: operations["studios_glaze_batches_partial_update"];
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/invitations/": {
         parameters: {
             query?: never;
@@ -770,6 +894,24 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/kilns/{kiln_id}/service/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what was done to a kiln and found on it, newest first. */
+        get: operations["kiln_service_list"];
+        put?: never;
+        /** @description Write into its book; answers with the health of the kiln as it is then. */
+        post: operations["studios_kilns_service_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/lines/{line_id}/": {
         parameters: {
             query?: never;
@@ -815,6 +957,23 @@ export interface paths {
         put?: never;
         /** @description Say anew what makes a set of a line. */
         post: operations["studios_lines_recipe_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/links/{link_id}/revocations/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Take a link back: from now on it opens for nobody. */
+        post: operations["studios_links_revocations_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -921,6 +1080,24 @@ export interface paths {
         put?: never;
         /** @description Say what happened to a load; its ware goes in, comes out or goes back with it. */
         post: operations["studios_loads_events_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/loads/{load_id}/fees/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show each maker's litres and fee: by the tariff, or a cost shared to the penny. */
+        get: operations["loads_fees"];
+        put?: never;
+        /** @description Record what each maker pays; what was recorded before stays in the book. */
+        post: operations["studios_loads_fees_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1319,6 +1496,75 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/photos/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List photos, newest first. */
+        get: operations["photos_list"];
+        put?: never;
+        /** @description Keep a photo without what the camera wrote into it; 413 when it is too large. */
+        post: operations["studios_photos_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/photos/{photo_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell of one photo. */
+        get: operations["photos_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/photos/{photo_id}/image/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Give the picture, at most 2048 pixels at its longest side. */
+        get: operations["photos_image"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/photos/{photo_id}/thumbnail/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Give the picture, at most 256 pixels at its longest side. */
+        get: operations["photos_thumbnail"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/pieces/": {
         parameters: {
             query?: never;
@@ -1326,7 +1572,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description List pieces by their marks; `q` looks in mark and design. */
+        /** @description List pieces by their marks; `q` looks in mark, design and maker, whatever the accents. */
         get: operations["pieces_list"];
         put?: never;
         /** @description Plan pieces of one design; each begins where its design is. */
@@ -1426,6 +1672,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/food-contact/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Say which limits a piece falls under, and whether a report speaks for it. */
+        get: operations["pieces_food_contact"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/pieces/{piece_id}/history/": {
         parameters: {
             query?: never;
@@ -1473,6 +1736,23 @@ export interface paths {
         put?: never;
         /** @description Say that a part was made without a mould. */
         post: operations["studios_pieces_parts_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/photos/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say that photos show a piece; anybody may. */
+        post: operations["studios_pieces_photos_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1725,6 +2005,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/search/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Find pieces, orders, moulds, loads, places, people and found ware: at most fifty. */
+        get: operations["search"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/settings/": {
         parameters: {
             query?: never;
@@ -1750,10 +2047,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         get: operations["slab_blocks_list"];
         put?: never;
-        /** @description The list of one kind of clay; subclasses say which. */
+        /** @description The list of one kind of material; subclasses say which. */
         post: operations["studios_slab_blocks_create"];
         delete?: never;
         options?: never;
@@ -1768,14 +2065,14 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         get: operations["studios_slab_blocks_retrieve"];
         put?: never;
         post?: never;
         delete?: never;
         options?: never;
         head?: never;
-        /** @description One clay; subclasses say of which kind. */
+        /** @description One material; subclasses say of which kind. */
         patch: operations["studios_slab_blocks_partial_update"];
         trace?: never;
     };
@@ -1795,6 +2092,24 @@ export interface paths {
         head?: never;
         /** @description Add the lengths taken after a later stage. */
         patch: operations["studios_test_bars_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/test-reports/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what laboratories wrote, newest first; what was put right since is left out. */
+        get: operations["test_reports_list"];
+        put?: never;
+        /** @description Keep what a laboratory wrote about lead and cadmium; `corrects` puts one right. */
+        post: operations["studios_test_reports_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/api/v1/studios/{slug}/tokens/": {
@@ -1855,6 +2170,172 @@ export interface components {
             every_s: number;
             results: components["schemas"]["AirStepOut"][];
         };
+        /** @description What every answer to an act says. */
+        ApprovalActOut: {
+            approval: components["schemas"]["ApprovalOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+        };
+        /** @description What the client said to somebody here; `let_go` where it need not be asked any more. */
+        ApprovalAnswerInRequest: {
+            /**
+             * @description * `yes` - Yes
+             *     * `no` - No
+             *     * `let_go` - Let Go
+             * @enum {string}
+             */
+            answer: "yes" | "no" | "let_go";
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        ApprovalAnswerOut: {
+            /**
+             * @description * `yes` - Yes
+             *     * `no` - No
+             *     * `let_go` - Let Go
+             * @enum {string}
+             */
+            answer: "yes" | "no" | "let_go";
+            client_words: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /** @description Who wrote it down; null by a link. */
+            member: components["schemas"]["PersonNamedOut"] | null;
+            /**
+             * @description * `link` - Link
+             *     * `told` - Told
+             * @enum {string}
+             */
+            through: "link" | "told";
+            words: string;
+        };
+        /** @description What the client is asked, by when; `corrects` names the asking that it takes the place of. */
+        ApprovalInRequest: {
+            /**
+             * @description * `colour` - Colour
+             *     * `pattern` - Pattern
+             *     * `shape` - Shape
+             *     * `size` - Size
+             *     * `glaze` - Glaze
+             *     * `other` - Other
+             * @enum {string}
+             */
+            about: "colour" | "pattern" | "shape" | "size" | "glaze" | "other";
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date */
+            due_date: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /** @default  */
+            question: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description * `shaping` - Shaping
+             *     * `bisque` - Bisque
+             *     * `glazing` - Glazing
+             *     * `delivery` - Delivery
+             * @enum {string}
+             */
+            waits: "shaping" | "bisque" | "glazing" | "delivery";
+        };
+        ApprovalListOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            results: components["schemas"]["ApprovalOut"][];
+        };
+        ApprovalOut: {
+            /**
+             * @description * `colour` - Colour
+             *     * `pattern` - Pattern
+             *     * `shape` - Shape
+             *     * `size` - Size
+             *     * `glaze` - Glaze
+             *     * `other` - Other
+             * @enum {string}
+             */
+            about: "colour" | "pattern" | "shape" | "size" | "glaze" | "other";
+            answer: components["schemas"]["ApprovalAnswerOut"] | null;
+            /** Format: date-time */
+            asked_at: string;
+            asked_by: components["schemas"]["PersonNamedOut"];
+            /** @description Until when the clay waits; empty once answered. */
+            clay_words: string;
+            /** Format: date */
+            due_date: string;
+            /** Format: uuid */
+            id: string;
+            /** @description To send to the client by oneself; empty once done. */
+            message: string;
+            question: string;
+            title: string;
+            /**
+             * @description * `shaping` - Shaping
+             *     * `bisque` - Bisque
+             *     * `glazing` - Glazing
+             *     * `delivery` - Delivery
+             * @enum {string}
+             */
+            waits: "shaping" | "bisque" | "glazing" | "delivery";
+            waits_words: string;
+        };
         /** @description Something the act suggests but does not do. */
         AskedOut: {
             code: string;
@@ -1885,6 +2366,11 @@ export interface components {
             member_ids: string[];
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -1923,6 +2409,11 @@ export interface components {
             line_id: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             piece_ids: string[];
             /** @default  */
             reason: string;
@@ -1963,6 +2454,11 @@ export interface components {
             member_id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -2025,6 +2521,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -2086,6 +2587,11 @@ export interface components {
             mixed_on?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -2211,6 +2717,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -2268,6 +2779,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -2297,6 +2813,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -2361,6 +2882,11 @@ export interface components {
              */
             feel?: "fine" | "soft" | "leather_hard" | "too_stiff" | "bone_dry";
             /**
+             * Format: uuid
+             * @description What it was dipped in, where it came to be glazed.
+             */
+            glaze_batch_id?: string | null;
+            /**
              * @description * `first` - First
              *     * `second` - Second
              * @default
@@ -2393,6 +2919,11 @@ export interface components {
             kind: "cover" | "move" | "check" | "stage" | "lose" | "demoulded" | "not_yet" | "joined" | "cracked";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             /** @default  */
@@ -2507,6 +3038,11 @@ export interface components {
              * @description Water to 100 of plaster by mass.
              */
             parts_water?: number;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: date-time */
             poured_at?: string;
             /**
@@ -2576,6 +3112,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             piece_id?: string | null;
             /**
@@ -2643,6 +3184,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -2779,6 +3325,11 @@ export interface components {
             kind: "closed" | "cancelled" | "reopened";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -2837,6 +3388,11 @@ export interface components {
             /** @default  */
             note: string;
             number?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: date */
             promised_date?: string | null;
             /**
@@ -3022,6 +3578,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -3096,6 +3657,12 @@ export interface components {
             waits_days: number;
             warnings: components["schemas"]["WordOut"][];
         };
+        /** @description Whether a report speaks for the piece; `words` say what it says, or what is wanting. */
+        CoverageOut: {
+            code: string;
+            report_ids: string[];
+            words: string;
+        };
         /** @description What every act says of itself; each act adds its own fields. */
         CoverInRequest: {
             /**
@@ -3118,6 +3685,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -3179,6 +3751,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             piece_ids?: string[] | null;
             /**
              * Format: date-time
@@ -3206,6 +3783,17 @@ export interface components {
             based_on: number;
             /** Format: uuid */
             body_id?: string | null;
+            capacity_ml?: number | string | null;
+            /**
+             * @description table, cooking, storage; a lid is tested with the vessel it closes.
+             *
+             *     * `table` - Table
+             *     * `cooking` - Cooking
+             *     * `storage` - Storage
+             *     * `lid` - Lid
+             * @enum {string}
+             */
+            contact?: "table" | "cooking" | "storage" | "lid";
             /** Format: uuid */
             corrects?: string | null;
             footprint_x_mm?: number | string | null;
@@ -3221,6 +3809,7 @@ export interface components {
              * @description Made by the writer; the same id sent again is the same act.
              */
             id: string;
+            inside_depth_mm?: number | string | null;
             /**
              * @description The footprint is a circle, its diameter the greater width.
              * @default false
@@ -3231,6 +3820,11 @@ export interface components {
             note: string;
             noun: string;
             parts: components["schemas"]["DesignPartInRequest"][];
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -3245,6 +3839,16 @@ export interface components {
             /** Format: uuid */
             body_id: string | null;
             /** Format: double */
+            capacity_ml: number | null;
+            /**
+             * @description * `table` - Table
+             *     * `cooking` - Cooking
+             *     * `storage` - Storage
+             *     * `lid` - Lid
+             * @enum {string}
+             */
+            contact: "table" | "cooking" | "storage" | "lid";
+            /** Format: double */
             footprint_x_mm: number | null;
             /** Format: double */
             footprint_y_mm: number | null;
@@ -3252,6 +3856,8 @@ export interface components {
             height_mm: number | null;
             /** Format: uuid */
             id: string;
+            /** Format: double */
+            inside_depth_mm: number | null;
             is_round: boolean;
             journal_seq: number;
             name: string;
@@ -3267,6 +3873,16 @@ export interface components {
             /** Format: uuid */
             body_id: string | null;
             /** Format: double */
+            capacity_ml: number | null;
+            /**
+             * @description * `table` - Table
+             *     * `cooking` - Cooking
+             *     * `storage` - Storage
+             *     * `lid` - Lid
+             * @enum {string}
+             */
+            contact: "table" | "cooking" | "storage" | "lid";
+            /** Format: double */
             footprint_x_mm: number | null;
             /** Format: double */
             footprint_y_mm: number | null;
@@ -3274,6 +3890,8 @@ export interface components {
             height_mm: number | null;
             /** Format: uuid */
             id: string;
+            /** Format: double */
+            inside_depth_mm: number | null;
             is_round: boolean;
             name: string;
             noun: string;
@@ -3398,6 +4016,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -3521,6 +4144,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -3541,6 +4169,151 @@ export interface components {
             mass_g?: number;
             member: string;
             words?: string;
+        };
+        FeeBoxOut: {
+            /** Format: double */
+            height_mm: number;
+            /** Format: double */
+            x_mm: number;
+            /** Format: double */
+            y_mm: number;
+        };
+        FeeLineOut: {
+            box: components["schemas"]["FeeBoxOut"] | null;
+            count: number;
+            /** @description What did not fire is not charged. */
+            is_charged: boolean;
+            /** Format: double */
+            litres: number;
+            mark: string;
+            minor: number | null;
+            /** Format: uuid */
+            placement_id: string;
+            /** @description The how manieth firing: second glaze firing. */
+            which: string;
+        };
+        FeeRecordedShareOut: {
+            /**
+             * Format: double
+             * @description As reckoned when it was recorded.
+             */
+            litres: number;
+            mine: boolean;
+            minor: number | null;
+            person: components["schemas"]["PersonNamedOut"] | null;
+            /**
+             * Format: double
+             * @description As somebody said instead.
+             */
+            said_l: number | null;
+            why: string;
+        };
+        /** @description What every answer to an act says. */
+        FeesActOut: {
+            fees: components["schemas"]["FeesOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+        };
+        FeeShareOut: {
+            lines: components["schemas"]["FeeLineOut"][];
+            /** Format: double */
+            litres: number;
+            mine: boolean;
+            minor: number | null;
+            person: components["schemas"]["PersonNamedOut"] | null;
+        };
+        /** @description What a load cost, to be shared by volume; without it everybody pays by the tariff. */
+        FeesInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            cost_minor?: number | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            litres?: components["schemas"]["LitresSaidInRequest"][];
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /** @default  */
+            words: string;
+        };
+        /** @description What a load costs each maker. Who may see only their own prices sees only their own share. */
+        FeesOut: {
+            /** Format: date-time */
+            at: string;
+            cost_minor: number | null;
+            currency: string;
+            journal_seq: number;
+            load: components["schemas"]["LoadNamedOut"];
+            may_record: boolean;
+            /**
+             * @description * `wet` - Wet
+             *     * `dry` - Dry
+             *     * `bisque` - Bisque
+             *     * `fired` - Fired
+             * @enum {string}
+             */
+            measured: "wet" | "dry" | "bisque" | "fired";
+            per_litre_minor: number | null;
+            recorded: components["schemas"]["FeesRecordedOut"] | null;
+            shares: components["schemas"]["FeeShareOut"][];
+            /**
+             * @description Due once it is unloaded.
+             *
+             *     * `estimate` - estimate
+             *     * `due` - due
+             *     * `nothing` - nothing
+             * @enum {string}
+             */
+            stage: "estimate" | "due" | "nothing";
+            /** @description Null where there is no tariff, and to who sees only their own. */
+            total_minor: number | null;
+            words: string;
+        };
+        /** @description What was recorded last; it stands until it is recorded anew. */
+        FeesRecordedOut: {
+            /**
+             * @description * `tariff` - tariff
+             *     * `cost` - cost
+             * @enum {string}
+             */
+            basis: "tariff" | "cost";
+            cost_minor: number | null;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            member: components["schemas"]["PersonNamedOut"];
+            shares: components["schemas"]["FeeRecordedShareOut"][];
+            words: string;
+        };
+        FiredOut: {
+            cone: string;
+            kiln: string;
+            load: string;
         };
         FiringCountsOut: {
             bisque: number;
@@ -3632,6 +4405,25 @@ export interface components {
             /** Format: uuid */
             placement_id: string | null;
         };
+        /** @description A piece as something to eat from. */
+        FoodContactOut: {
+            coverage: components["schemas"]["CoverageOut"];
+            fired: components["schemas"]["FiredOut"] | null;
+            glaze_batches: components["schemas"]["GlazeNamedOut"][];
+            how_tested: string;
+            jurisdiction: string;
+            limits: components["schemas"]["LimitsOut"] | null;
+            mark: string;
+            /** Format: uuid */
+            piece_id: string;
+            sources: string[];
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @enum {string}
+             */
+            use: "food" | "display";
+        };
         /** @description What every answer to an act says. */
         FoundActOut: {
             found: components["schemas"]["FoundWholeOut"];
@@ -3677,6 +4469,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: uuid
              * @description Its record, where there is one without a maker.
              */
@@ -3720,6 +4517,8 @@ export interface components {
             mark_seen: string;
             /** Format: date */
             notice_date: string;
+            /** @description Of the thing, newest first. */
+            photo_ids: string[];
             piece: components["schemas"]["FoundNamedOut"] | null;
             place: components["schemas"]["PlaceNamedOut"] | null;
             returned_to: components["schemas"]["PersonNamedOut"] | null;
@@ -3764,6 +4563,8 @@ export interface components {
             /** Format: date */
             notice_date: string;
             notice_words: string;
+            /** @description Of the thing, newest first. */
+            photo_ids: string[];
             piece: components["schemas"]["FoundNamedOut"] | null;
             place: components["schemas"]["PlaceNamedOut"] | null;
             returned_to: components["schemas"]["PersonNamedOut"] | null;
@@ -3779,6 +4580,98 @@ export interface components {
             x_mm: number | null;
             /** Format: double */
             y_mm: number | null;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        GlazeBatchInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            caution?: string;
+            cone?: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: double
+             * @description Of the slop as it was dipped.
+             */
+            density_g_per_l?: number | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            label: string;
+            /** Format: uuid */
+            mixed_by_id?: string | null;
+            /** Format: date */
+            mixed_on?: string | null;
+            name: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        GlazeBatchOut: {
+            caution?: string;
+            readonly cautions: string[];
+            cone?: string;
+            /** Format: double */
+            density_g_per_l?: number | null;
+            /** Format: uuid */
+            id?: string;
+            label: string;
+            readonly mixed_by: string | null;
+            /** Format: date */
+            mixed_on?: string | null;
+            name: string;
+        };
+        /** @description Some GlazeBatchOut rows, and where the next ones are. */
+        GlazeBatchOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["GlazeBatchOut"][];
+        };
+        GlazeNamedOut: {
+            /** Format: uuid */
+            id: string;
+            label: string;
+        };
+        /** @description Something that was found, the best fit first. */
+        HitOut: {
+            /** Format: uuid */
+            id: string;
+            /** @description Its whole name was asked for. */
+            is_exact: boolean;
+            /**
+             * @description * `piece` - piece
+             *     * `order` - order
+             *     * `mould` - mould
+             *     * `place` - place
+             *     * `load` - load
+             *     * `person` - person
+             *     * `found` - found
+             * @enum {string}
+             */
+            kind: "piece" | "order" | "mould" | "place" | "load" | "person" | "found";
+            name: string;
+            /** @description What tells it apart from others of that name. */
+            words: string;
         };
         /** @description Somebody to pick on a shared phone. */
         HolderOut: {
@@ -3833,6 +4726,11 @@ export interface components {
             /** Format: uuid */
             part_id: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -3853,6 +4751,7 @@ export interface components {
             id?: string;
             /** Format: uuid */
             readonly mould_part_id: string;
+            readonly photo_ids: string[];
         };
         /** @description Some InspectionRowOut rows, and where the next ones are. */
         InspectionRowOutPage: {
@@ -3885,6 +4784,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             roles: ("owner" | "maker" | "helper" | "technician")[];
             /**
              * Format: date-time
@@ -3975,6 +4879,8 @@ export interface components {
             readonly is_late: boolean;
             member: components["schemas"]["JournalPersonOut"];
             notes: components["schemas"]["JournalNoteOut"][];
+            /** @description Photos said with it. */
+            readonly photo_ids: string[];
             /** Format: int64 */
             seq: number;
             subjects: components["schemas"]["JournalSubjectOut"][];
@@ -4003,6 +4909,59 @@ export interface components {
             /** Format: uuid */
             id: string;
             kind: string;
+        };
+        /** @description A report, with the limits the tested ware falls under and how its results stand to them. */
+        JudgedReportOut: {
+            /** Format: double */
+            area_dm2: number | null;
+            cadmium_is_below: boolean;
+            /** Format: double */
+            cadmium_value: number;
+            /** Format: uuid */
+            commission_id: string | null;
+            contact: string;
+            /** Format: double */
+            depth_mm: number | null;
+            glaze: string;
+            glaze_batch: components["schemas"]["GlazeNamedOut"] | null;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            is_lid_tested: boolean;
+            laboratory: string;
+            lead_is_below: boolean;
+            /** Format: double */
+            lead_value: number;
+            lid_cadmium_is_below: boolean;
+            /** Format: double */
+            lid_cadmium_mg: number | null;
+            lid_lead_is_below: boolean;
+            /** Format: double */
+            lid_lead_mg: number | null;
+            limits: components["schemas"]["LimitsOut"] | null;
+            member: components["schemas"]["PersonNamedOut"];
+            /** Format: uuid */
+            occasion_id: string | null;
+            occasion_name: string;
+            piece: components["schemas"]["ReportedPieceOut"] | null;
+            /** Format: date */
+            reported_on: string;
+            /**
+             * @description * `mg_per_l` - Per Litre
+             *     * `mg_per_dm2` - Per Area
+             * @enum {string}
+             */
+            unit: "mg_per_l" | "mg_per_dm2";
+            verdict: components["schemas"]["VerdictOut"];
+            /** Format: double */
+            volume_ml: number | null;
+        };
+        /** @description Some JudgedReportOut rows, and where the next ones are. */
+        JudgedReportOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["JudgedReportOut"][];
         };
         /** @description What every answer to an act says. */
         KilnActOut: {
@@ -4040,6 +4999,11 @@ export interface components {
             kind: "out_of_use" | "in_use";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -4061,6 +5025,30 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["KilnEventOut"][];
+        };
+        /** @description What the book of a kiln says, in words; whether it may be used is a person's to say. */
+        KilnHealthOut: {
+            /** Format: date */
+            elements_since: string | null;
+            /** @description Firings and hot hours since their change. */
+            elements_words: string;
+            /** @description What a technician should know; empty where nothing is. */
+            notes: components["schemas"]["WordOut"][];
+            /** @description Since the elements were changed, oldest first. */
+            ohms: components["schemas"]["OhmsOut"][];
+            ohms_words: string;
+            sensor_words: string;
+            shelf_count: number | null;
+            /**
+             * @description What the cones of two loads agree on, else empty.
+             *
+             *     * `hot` - hot
+             *     * `cool` - cool
+             *     * `on` - on
+             *     * `` -
+             * @enum {string}
+             */
+            trend: "hot" | "cool" | "on" | "";
         };
         /** @description A kiln; without `place_id` it gets a place of its own, in `parent_place_id` if given. */
         KilnInRequest: {
@@ -4113,6 +5101,11 @@ export interface components {
             number: string;
             /** Format: uuid */
             parent_place_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             posts?: components["schemas"]["PostInRequest"][];
@@ -4184,9 +5177,10 @@ export interface components {
             doing: components["schemas"]["DoingOut"];
             /** Format: date */
             elements_changed_on: string | null;
-            /** @description Those taken over, and those that fired here. */
+            /** @description Since its elements were changed; what was taken over counts until then. */
             firings: number;
             firings_before: number;
+            health: components["schemas"]["KilnHealthOut"];
             /** Format: double */
             height_mm: number;
             /**
@@ -4283,6 +5277,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             reading_c?: number | string;
             readings?: components["schemas"]["KilnReadingRowInRequest"][];
             /**
@@ -4340,12 +5339,149 @@ export interface components {
             noun: string;
             state_words: string;
         };
+        /** @description What may be given off by ware of its category. */
+        LimitsOut: {
+            /** Format: double */
+            cadmium: number;
+            /** Format: double */
+            lead: number;
+            /**
+             * @description * `flat` - flat
+             *     * `fillable` - fillable
+             *     * `cooking` - cooking
+             * @enum {string}
+             */
+            name: "flat" | "fillable" | "cooking";
+            /**
+             * @description * `mg_per_l` - Per Litre
+             *     * `mg_per_dm2` - Per Area
+             * @enum {string}
+             */
+            unit: "mg_per_l" | "mg_per_dm2";
+            words: string;
+        };
+        /** @description What every answer to an act says. */
+        LinkActOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            link: components["schemas"]["LinkOut"];
+        };
+        /** @description A link to make; its address is answered once and kept nowhere. */
+        LinkInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** Format: date */
+            expires_on: string;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `client` - Client
+             *     * `visitor` - Visitor
+             * @default client
+             * @enum {string}
+             */
+            kind: "client" | "visitor";
+            /** @default  */
+            note: string;
+            /**
+             * @description * `nobody` - Nobody
+             *     * `initials` - Initials
+             *     * `first_name` - First Name
+             * @default initials
+             * @enum {string}
+             */
+            people: "nobody" | "initials" | "first_name";
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            shown_photo_ids?: string[];
+            shows?: ("counts" | "delivery" | "approvals" | "stages" | "history" | "losses" | "papers")[];
+        };
+        LinkListOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            /** @description The photos of the order that may be chosen. */
+            photos: components["schemas"]["SharedPhotoOut"][];
+            results: components["schemas"]["LinkOut"][];
+        };
+        /** @description The new link with its address, which is shown this once. */
+        LinkMadeOut: {
+            address: string;
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            link: components["schemas"]["LinkOut"];
+            /** @description A text to send by oneself, the address in it. */
+            message: string;
+        };
         /** @description What the holder of a link is told before taking it. */
         LinkOut: {
             /** Format: date-time */
             expires_at: string;
             roles: string[];
             studio: components["schemas"]["MyStudioOut"];
+        };
+        /** @description A link that is not made: what it would show. */
+        LinkPreviewInRequest: {
+            /** Format: date */
+            expires_on: string;
+            /**
+             * @description * `client` - Client
+             *     * `visitor` - Visitor
+             * @default client
+             * @enum {string}
+             */
+            kind: "client" | "visitor";
+            /**
+             * @description * `nobody` - Nobody
+             *     * `initials` - Initials
+             *     * `first_name` - First Name
+             * @default initials
+             * @enum {string}
+             */
+            people: "nobody" | "initials" | "first_name";
+            shown_photo_ids?: string[];
+            shows?: ("counts" | "delivery" | "approvals" | "stages" | "history" | "losses" | "papers")[];
+        };
+        LinkPreviewOut: {
+            /** @description The page as its holder would see it. */
+            html: string;
+            /** @description All that is in it. */
+            shown: {
+                [key: string]: unknown;
+            };
+        };
+        /** @description Litres that a person says of one maker's ware; the reckoned ones are kept beside them. */
+        LitresSaidInRequest: {
+            /** Format: double */
+            litres: number;
+            /** Format: uuid */
+            member_id: string;
+            /** @default  */
+            why: string;
         };
         /** @description What every answer to an act says. */
         LoadActOut: {
@@ -4468,6 +5604,11 @@ export interface components {
              * @enum {string}
              */
             outcome: "fired" | "not_fired" | "unsure" | "";
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             /** @default  */
@@ -4560,6 +5701,11 @@ export interface components {
             /** @default  */
             note: string;
             number?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             programme_id?: string | null;
             reading_every_min?: number;
@@ -4735,6 +5881,11 @@ export interface components {
             kind: "ready" | "lost";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -4772,6 +5923,11 @@ export interface components {
             note: string;
             /** Format: uuid */
             part_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -4831,6 +5987,11 @@ export interface components {
             kind: "matched" | "parted";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             piece_ids: string[];
             seat_gap_mm?: number | string | null;
             /**
@@ -4967,6 +6128,11 @@ export interface components {
             kind: "chipped" | "out_of_use" | "missing" | "mended" | "found";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -5039,6 +6205,11 @@ export interface components {
              * @description Null: the studio's own. Left out when making one: the writer's.
              */
             owner_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             plaster_mm?: number | string;
@@ -5118,6 +6289,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5170,6 +6346,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id: string;
             /**
@@ -5269,6 +6450,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5284,6 +6470,12 @@ export interface components {
             journal_seq: number;
             last: number;
             series: string;
+        };
+        OhmsOut: {
+            /** Format: date-time */
+            measured_at: string;
+            /** Format: double */
+            over_new_fraction: number;
         };
         /** @description What every answer to an act says. */
         OpeningChangedOut: {
@@ -5352,6 +6544,11 @@ export interface components {
             line_id?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             recipe?: components["schemas"]["SetRoleInRequest"][];
             /**
              * Format: date-time
@@ -5436,6 +6633,8 @@ export interface components {
             happened_at: string;
             /** @description Said about other orders too; the piece's own story has it. */
             has_hidden_note: boolean;
+            /** @description As with a note. */
+            has_hidden_photos: boolean;
             /** Format: uuid */
             id: string;
             is_late: boolean;
@@ -5452,6 +6651,7 @@ export interface components {
             lines: components["schemas"]["OrderToldLineOut"][];
             member: components["schemas"]["PersonNamedOut"];
             note: string | null;
+            photo_ids: string[];
             seq: number;
             /** Format: date-time */
             taken_back_at: string | null;
@@ -5576,6 +6776,11 @@ export interface components {
             kind: "demoulded" | "not_yet" | "stuck" | "joined" | "cracked" | "scrapped" | "replaced";
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             replacement_id?: string | null;
             /**
@@ -5628,6 +6833,11 @@ export interface components {
             note: string;
             /** Format: uuid */
             part_id: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             role: string;
             /**
              * Format: date-time
@@ -5702,6 +6912,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5731,6 +6946,11 @@ export interface components {
             mixed_on?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -5771,6 +6991,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5799,6 +7024,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -5821,6 +7051,17 @@ export interface components {
             based_on: number;
             /** Format: uuid */
             body_id?: string | null;
+            capacity_ml?: number | string | null;
+            /**
+             * @description table, cooking, storage; a lid is tested with the vessel it closes.
+             *
+             *     * `table` - Table
+             *     * `cooking` - Cooking
+             *     * `storage` - Storage
+             *     * `lid` - Lid
+             * @enum {string}
+             */
+            contact?: "table" | "cooking" | "storage" | "lid";
             /** Format: uuid */
             corrects?: string | null;
             footprint_x_mm?: number | string | null;
@@ -5830,12 +7071,18 @@ export interface components {
             height_mm?: number | string | null;
             /** Format: uuid */
             id?: string;
+            inside_depth_mm?: number | string | null;
             is_round?: boolean;
             name?: string;
             /** @default  */
             note: string;
             noun?: string;
             parts?: components["schemas"]["DesignPartInRequest"][];
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -5867,6 +7114,51 @@ export interface components {
             name?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description The envelope of a PATCH: the id and the time may be left to the server. */
+        PatchedGlazeBatchChangeInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            caution?: string;
+            cone?: string;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: double
+             * @description Of the slop as it was dipped.
+             */
+            density_g_per_l?: number | null;
+            /** Format: date-time */
+            happened_at?: string;
+            /** Format: uuid */
+            id?: string;
+            label?: string;
+            /** Format: uuid */
+            mixed_by_id?: string | null;
+            /** Format: date */
+            mixed_on?: string | null;
+            name?: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -5916,6 +7208,11 @@ export interface components {
             /** @default  */
             note: string;
             number?: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             posts?: components["schemas"]["PostInRequest"][];
             remarks?: string;
             sensor_firings_before?: number;
@@ -5951,6 +7248,11 @@ export interface components {
             kiln_id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             programme_id?: string | null;
             reading_every_min?: number;
@@ -6010,6 +7312,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             roles?: ("owner" | "maker" | "helper" | "technician")[];
             /**
              * Format: date-time
@@ -6041,6 +7348,11 @@ export interface components {
              * @description Null: the studio's own. Left out when making one: the writer's.
              */
             owner_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             plaster_mm?: number | string;
@@ -6075,6 +7387,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -6097,6 +7414,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -6121,6 +7443,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -6167,6 +7494,11 @@ export interface components {
             /** Format: uuid */
             parent_id?: string | null;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -6189,6 +7521,11 @@ export interface components {
             level?: number | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: double */
             rotation_deg?: number;
             /**
@@ -6224,6 +7561,11 @@ export interface components {
             name?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             segments?: components["schemas"]["SegmentInRequest"][];
             /**
              * Format: date-time
@@ -6248,6 +7590,16 @@ export interface components {
             corrects?: string | null;
             /** @description ISO 4217, as in GBP. */
             currency?: string;
+            /**
+             * @description Which size of a piece the tariff names.
+             *
+             *     * `wet` - Wet
+             *     * `dry` - Dry
+             *     * `bisque` - Bisque
+             *     * `fired` - Fired
+             * @enum {string}
+             */
+            fee_measured?: "wet" | "dry" | "bisque" | "fired";
             /** @description How long found ware is kept. */
             found_notice_days?: number;
             glaze_fee_minor_per_l?: number | null;
@@ -6261,6 +7613,11 @@ export interface components {
             /** @default  */
             note: string;
             open_kiln_below_c?: number | string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             quiet_from?: string;
             quiet_until?: string;
             refire_headroom_mm?: number | string;
@@ -6293,6 +7650,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -6305,6 +7667,104 @@ export interface components {
             /** Format: uuid */
             id: string;
             initials: string;
+        };
+        /** @description What every answer to an act says. */
+        PhotoActOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            photo: components["schemas"]["PhotoOut"];
+        };
+        /** @description Photos of a thing, with nothing else to say of it. */
+        PhotographedInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        PhotographedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            /** @description All photos of the thing, newest first. */
+            photo_ids: string[];
+        };
+        /** @description A photo as it was taken. What it shows is said by the acts that name it. */
+        PhotoInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * Format: binary
+             * @description JPEG, PNG or WebP; at most 12 MB and 50 million pixels.
+             */
+            photo: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description A photo; its pictures are at `image/` and `thumbnail/` below its address. */
+        PhotoOut: {
+            bytes: number;
+            /**
+             * Format: date-time
+             * @description When it was taken, as its act says.
+             */
+            happened_at: string;
+            /** @description Of the picture as kept. [px] */
+            height: number;
+            /** Format: uuid */
+            id: string;
+            sha256: string;
+            taken_by: string;
+            /** @description Of the picture as kept. [px] */
+            width: number;
+        };
+        /** @description Some PhotoOut rows, and where the next ones are. */
+        PhotoOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["PhotoOut"][];
         };
         /** @description The answer to an act about one piece: the piece as it is now, and what to mind. */
         PieceActOut: {
@@ -6402,6 +7862,8 @@ export interface components {
             order: components["schemas"]["PromisedToOut"] | null;
             partners: components["schemas"]["PartnerOut"][];
             parts: components["schemas"]["PartWholeOut"][];
+            /** @description Of the piece, newest first. */
+            photo_ids: string[];
             piece: components["schemas"]["PieceWholeOut"];
             /** @description Where its clay would go if it were scrapped now. */
             reclaim: string;
@@ -6433,6 +7895,11 @@ export interface components {
             mass_g: number | string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -6542,6 +8009,11 @@ export interface components {
             /** Format: uuid */
             parent_id?: string | null;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -6606,6 +8078,11 @@ export interface components {
             note: string;
             /** @default  */
             override_reason: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             pieces?: components["schemas"]["PieceForLoadInRequest"][];
             /**
              * Format: date-time
@@ -6682,6 +8159,11 @@ export interface components {
             maker_id?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             pieces?: components["schemas"]["PlannedPieceInRequest"][];
             /** Format: uuid */
             place_id?: string | null;
@@ -6839,6 +8321,11 @@ export interface components {
             /** @default  */
             note: string;
             parts?: components["schemas"]["PressedPartInRequest"][];
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             /**
@@ -6968,6 +8455,11 @@ export interface components {
             name: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             segments?: components["schemas"]["SegmentInRequest"][];
             /**
              * Format: date-time
@@ -7036,6 +8528,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: date */
             promised_date: string | null;
             /** @default  */
@@ -7161,6 +8658,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -7230,6 +8732,11 @@ export interface components {
             id?: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             readings?: components["schemas"]["ReadingRowInRequest"][];
             /**
              * Format: date-time
@@ -7293,6 +8800,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             recipe: components["schemas"]["SetRoleInRequest"][];
             /**
              * Format: date-time
@@ -7329,6 +8841,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -7412,6 +8929,11 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** @default  */
             reason: string;
             /**
@@ -7463,6 +8985,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -7477,6 +9004,39 @@ export interface components {
             journal_seq: number;
             loads: components["schemas"]["LoadBriefOut"][];
             pieces: components["schemas"]["PieceBriefOut"][];
+        };
+        /** @description A link is taken back. */
+        RevocationInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
         };
         RiskOut: {
             code: string;
@@ -7535,6 +9095,11 @@ export interface components {
             state?: "queued" | "running" | "done" | "refused" | "failed" | "cancelled";
             task: string;
         };
+        SearchOut: {
+            /** @description There is more: ask with more letters. */
+            is_cut: boolean;
+            results: components["schemas"]["HitOut"][];
+        };
         /** @description One leg; without a rate the kiln goes as fast as it can. */
         SegmentInRequest: {
             /** @default 0 */
@@ -7550,6 +9115,92 @@ export interface components {
             rate_c_per_h: number | null;
             /** Format: double */
             to_c: number;
+        };
+        /** @description What every answer to an act says. */
+        ServiceActOut: {
+            health: components["schemas"]["KilnHealthOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            service: components["schemas"]["ServiceOut"];
+        };
+        /** @description One thing done to a kiln or found on it: `ohms` want how far over new, `shelves` a count. */
+        ServiceInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `elements` - Elements
+             *     * `ohms` - Ohms
+             *     * `sensor` - Sensor
+             *     * `vent` - Vent
+             *     * `relay` - Relay
+             *     * `shelves` - Shelves
+             *     * `note` - Note
+             * @enum {string}
+             */
+            kind: "elements" | "ohms" | "sensor" | "vent" | "relay" | "shelves" | "note";
+            /** @default  */
+            note: string;
+            /** @description Resistance over that of new elements: 0.07, or 7 %. */
+            over_new_fraction?: number | string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            shelf_count?: number | null;
+            /** @default  */
+            words: string;
+        };
+        ServiceOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+            /**
+             * @description * `elements` - Elements
+             *     * `ohms` - Ohms
+             *     * `sensor` - Sensor
+             *     * `vent` - Vent
+             *     * `relay` - Relay
+             *     * `shelves` - Shelves
+             *     * `note` - Note
+             * @enum {string}
+             */
+            kind: "elements" | "ohms" | "sensor" | "vent" | "relay" | "shelves" | "note";
+            member: components["schemas"]["PersonNamedOut"];
+            /** Format: double */
+            over_new_fraction: number | null;
+            shelf_count: number | null;
+            title: string;
+            words: string;
+        };
+        /** @description Some ServiceOut rows, and where the next ones are. */
+        ServiceOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["ServiceOut"][];
         };
         /** @description A piece of a planned set that has an id or a mark already. */
         SetPieceInRequest: {
@@ -7600,6 +9251,11 @@ export interface components {
             maker_id?: string | null;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             pieces?: components["schemas"]["SetPieceInRequest"][];
             /** Format: uuid */
             place_id?: string | null;
@@ -7635,6 +9291,14 @@ export interface components {
             bisque_fee_minor_per_l?: number | null;
             bisque_may_touch?: boolean;
             currency?: string;
+            /**
+             * @description * `wet` - Wet
+             *     * `dry` - Dry
+             *     * `bisque` - Bisque
+             *     * `fired` - Fired
+             * @enum {string}
+             */
+            fee_measured?: "wet" | "dry" | "bisque" | "fired";
             /** Format: int64 */
             found_notice_days?: number;
             /** Format: int64 */
@@ -7656,6 +9320,30 @@ export interface components {
             /** Format: double */
             wall_limit_mm?: number;
         };
+        ShareAnswerInRequest: {
+            /**
+             * @description * `yes` - yes
+             *     * `no` - no
+             * @enum {string}
+             */
+            answer: "yes" | "no";
+            /** Format: uuid */
+            approval_id: string;
+            /** @default  */
+            words: string;
+        };
+        ShareAnswerOut: {
+            /**
+             * @description * `yes` - yes
+             *     * `no` - no
+             * @enum {string}
+             */
+            answer: "yes" | "no";
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
+        };
         /** @description The shared phone that asks, and who may pick themselves on it. */
         SharedPhoneOut: {
             /** Format: uuid */
@@ -7663,6 +9351,12 @@ export interface components {
             name: string;
             readonly people: components["schemas"]["HolderOut"][];
             studio: components["schemas"]["MyStudioOut"];
+        };
+        SharedPhotoOut: {
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id: string;
         };
         /** @description Some alike shelves: a round one has a diameter, any other a width and a depth. */
         ShelfInRequest: {
@@ -7761,6 +9455,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -7820,6 +9519,11 @@ export interface components {
             /** Format: uuid */
             corrects?: string | null;
             /**
+             * Format: uuid
+             * @description What it was dipped in, where it came to be glazed.
+             */
+            glaze_batch_id?: string | null;
+            /**
              * @description * `first` - First
              *     * `second` - Second
              * @default
@@ -7840,6 +9544,11 @@ export interface components {
             note: string;
             /** Format: uuid */
             part_id?: string | null;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             place_id?: string | null;
             /** @default  */
@@ -7898,6 +9607,8 @@ export interface components {
         StageEventRowOut: {
             cause: string;
             cause_is_guess: boolean;
+            /** Format: uuid */
+            glaze_batch_id: string | null;
             grade: string;
             /** Format: date-time */
             happened_at: string;
@@ -8028,6 +9739,7 @@ export interface components {
             is_taken_back: boolean;
             member: components["schemas"]["PersonNamedOut"];
             note: string | null;
+            photo_ids: string[];
             /** Format: date-time */
             taken_back_at: string | null;
             taken_back_by: components["schemas"]["PersonNamedOut"] | null;
@@ -8044,14 +9756,21 @@ export interface components {
         };
         /** @description What every answer to an act says. */
         TestReportActOut: {
-            cautions: components["schemas"]["WordOut"][];
+            cautions: string[];
             /** Format: uuid */
             id: string;
             journal_seq: number;
-            report: components["schemas"]["TestReportOut"];
+            report: components["schemas"]["JudgedReportOut"];
         };
-        /** @description What a laboratory wrote. `…_is_below`: it wrote "less than" that value. */
+        /**
+         * @description What a laboratory wrote. `…_is_below`: it wrote "less than" that value.
+         *
+         *     The depth and volume of the tested ware may be left out where the piece is named: then they are
+         *     its design's.
+         */
         TestReportInRequest: {
+            /** Format: double */
+            area_dm2?: number | null;
             /**
              * Format: int64
              * @description Highest journal number this device had seen.
@@ -8063,10 +9782,21 @@ export interface components {
             /** Format: double */
             cadmium_value: number;
             /** Format: uuid */
+            commission_id?: string | null;
+            /**
+             * @description * `table` - table
+             *     * `cooking` - cooking
+             *     * `storage` - storage
+             * @enum {string|null}
+             */
+            contact?: "table" | "cooking" | "storage" | null;
+            /** Format: uuid */
             corrects?: string | null;
             depth_mm?: number | string | null;
             /** @default  */
             glaze: string;
+            /** Format: uuid */
+            glaze_batch_id?: string | null;
             /**
              * Format: date-time
              * @description When it happened, as the person says.
@@ -8077,17 +9807,36 @@ export interface components {
              * @description Made by the writer; the same id sent again is the same act.
              */
             id: string;
-            /** @default false */
-            is_lid_tested: boolean;
             laboratory: string;
             /** @default false */
             lead_is_below: boolean;
             /** Format: double */
             lead_value: number;
+            /** @default false */
+            lid_cadmium_is_below: boolean;
+            /**
+             * Format: double
+             * @description What the inside of the lid gave off, tested apart. [mg]
+             */
+            lid_cadmium_mg?: number | null;
+            /** @default false */
+            lid_lead_is_below: boolean;
+            /**
+             * Format: double
+             * @description What the inside of the lid gave off, tested apart. [mg]
+             */
+            lid_lead_mg?: number | null;
+            /** Format: uuid */
+            load_id?: string | null;
             /** @default  */
             note: string;
             /** @default  */
             occasion_name: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /** Format: uuid */
             piece_id?: string | null;
             /** Format: date */
@@ -8107,12 +9856,18 @@ export interface components {
         };
         /** @description What a laboratory wrote, as it wrote it. */
         TestReportOut: {
+            /** Format: double */
+            area_dm2: number | null;
             cadmium_is_below: boolean;
             /** Format: double */
             cadmium_value: number;
+            /** Format: uuid */
+            commission_id: string | null;
+            contact: string;
             /** Format: double */
             depth_mm: number | null;
             glaze: string;
+            glaze_batch: components["schemas"]["GlazeNamedOut"] | null;
             /** Format: date-time */
             happened_at: string;
             /** Format: uuid */
@@ -8122,20 +9877,27 @@ export interface components {
             lead_is_below: boolean;
             /** Format: double */
             lead_value: number;
+            lid_cadmium_is_below: boolean;
+            /** Format: double */
+            lid_cadmium_mg: number | null;
+            lid_lead_is_below: boolean;
+            /** Format: double */
+            lid_lead_mg: number | null;
             member: components["schemas"]["PersonNamedOut"];
+            /** Format: uuid */
+            occasion_id: string | null;
             occasion_name: string;
             piece: components["schemas"]["ReportedPieceOut"] | null;
             /** Format: date */
             reported_on: string;
-            unit: string;
+            /**
+             * @description * `mg_per_l` - Per Litre
+             *     * `mg_per_dm2` - Per Area
+             * @enum {string}
+             */
+            unit: "mg_per_l" | "mg_per_dm2";
             /** Format: double */
             volume_ml: number | null;
-        };
-        /** @description Some TestReportOut rows, and where the next ones are. */
-        TestReportOutPage: {
-            /** @description Address of the next page. */
-            next: string | null;
-            results: components["schemas"]["TestReportOut"][];
         };
         /** @description So many of something that is no piece here: test bars, shelves of others. */
         ThingForLoadInRequest: {
@@ -8200,6 +9962,11 @@ export interface components {
             /** @default  */
             note: string;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -8232,6 +9999,11 @@ export interface components {
             name: string;
             /** @default  */
             note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
             /**
              * Format: date-time
              * @description The sender's clock at sending.
@@ -8304,6 +10076,11 @@ export interface components {
             /** Format: uuid */
             part_id?: string | null;
             /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
              * Format: date-time
              * @description The sender's clock at sending.
              */
@@ -8363,6 +10140,17 @@ export interface components {
              * @enum {string}
              */
             temperature: "c" | "f";
+        };
+        VerdictOut: {
+            /**
+             * @description * `within` - within
+             *     * `over` - over
+             *     * `not_tested` - not_tested
+             *     * `not_told` - not_told
+             * @enum {string}
+             */
+            code: "within" | "over" | "not_tested" | "not_told";
+            words: string;
         };
         VisitOut: {
             /** Format: date-time */
@@ -8586,6 +10374,107 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    shares_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": {
+                        [key: string]: unknown;
+                    };
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    shares_answer: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                token: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ShareAnswerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShareAnswerOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_approvals_answers_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                approval_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ApprovalAnswerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApprovalActOut"];
+                };
             };
             /** @description What went wrong. */
             default: {
@@ -9416,6 +11305,72 @@ export interface operations {
             };
         };
     };
+    approvals_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApprovalListOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_approvals_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ApprovalInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ApprovalActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     studios_commissions_closings_create: {
         parameters: {
             query?: never;
@@ -9495,8 +11450,9 @@ export interface operations {
                  *     * `firings` - firings
                  *     * `promises` - promises
                  *     * `clients` - clients
+                 *     * `photos` - photos
                  */
-                filter?: "all" | "losses" | "firings" | "promises" | "clients";
+                filter?: "all" | "losses" | "firings" | "promises" | "clients" | "photos";
             };
             header?: never;
             path: {
@@ -9535,8 +11491,9 @@ export interface operations {
                  *     * `firings` - firings
                  *     * `promises` - promises
                  *     * `clients` - clients
+                 *     * `photos` - photos
                  */
-                filter?: "all" | "losses" | "firings" | "promises" | "clients";
+                filter?: "all" | "losses" | "firings" | "promises" | "clients" | "photos";
             };
             header?: never;
             path: {
@@ -9588,6 +11545,107 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["OrderLineActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    links_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LinkListOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_links_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LinkInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LinkMadeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    links_preview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LinkPreviewInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LinkPreviewOut"];
                 };
             };
             /** @description What went wrong. */
@@ -9685,72 +11743,6 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["CommissionActOut"];
-                };
-            };
-            /** @description What went wrong. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    commission_reports_list: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                commission_id: string;
-                slug: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["TestReportOutPage"];
-                };
-            };
-            /** @description What went wrong. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["Problem"];
-                };
-            };
-        };
-    };
-    studios_commissions_reports_create: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                commission_id: string;
-                slug: string;
-            };
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["TestReportInRequest"];
-            };
-        };
-        responses: {
-            201: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["TestReportActOut"];
                 };
             };
             /** @description What went wrong. */
@@ -10226,6 +12218,136 @@ export interface operations {
             };
         };
     };
+    glaze_batches_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GlazeBatchOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_glaze_batches_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["GlazeBatchInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GlazeBatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_glaze_batches_retrieve: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GlazeBatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_glaze_batches_partial_update: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                row_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["PatchedGlazeBatchChangeInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GlazeBatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     invitations_list: {
         parameters: {
             query?: never;
@@ -10590,6 +12712,72 @@ export interface operations {
             };
         };
     };
+    kiln_service_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                kiln_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ServiceOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_kilns_service_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                kiln_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ServiceInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ServiceActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     studios_lines_partial_update: {
         parameters: {
             query?: never;
@@ -10682,6 +12870,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["OrderLineActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_links_revocations_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                link_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RevocationInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LinkActOut"];
                 };
             };
             /** @description What went wrong. */
@@ -11014,6 +13237,75 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["LoadActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    loads_fees: {
+        parameters: {
+            query?: {
+                /** @description Show this cost shared by volume in place of the tariff. */
+                cost_minor?: number;
+            };
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FeesOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_loads_fees_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                load_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["FeesInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FeesActOut"];
                 };
             };
             /** @description What went wrong. */
@@ -12220,6 +14512,166 @@ export interface operations {
             };
         };
     };
+    photos_list: {
+        parameters: {
+            query?: {
+                /** @description Only what shows this thing. */
+                subject?: string;
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PhotoOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_photos_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "multipart/form-data": components["schemas"]["PhotoInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PhotoActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    photos_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                photo_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PhotoOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    photos_image: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                photo_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": string;
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    photos_thumbnail: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                photo_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": string;
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     pieces_list: {
         parameters: {
             query?: {
@@ -12618,6 +15070,37 @@ export interface operations {
             };
         };
     };
+    pieces_food_contact: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FoodContactOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     pieces_history: {
         parameters: {
             query?: never;
@@ -12768,6 +15251,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PartActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_photos_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PhotographedInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PhotographedOut"];
                 };
             };
             /** @description What went wrong. */
@@ -13514,6 +16032,39 @@ export interface operations {
             };
         };
     };
+    search: {
+        parameters: {
+            query: {
+                /** @description A few letters of a mark, a name, a number; accents and case do not matter. */
+                q: string;
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SearchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     settings_read: {
         parameters: {
             query?: never;
@@ -13761,6 +16312,70 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["BarOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    test_reports_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JudgedReportOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_test_reports_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TestReportInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestReportActOut"];
                 };
             };
             /** @description What went wrong. */

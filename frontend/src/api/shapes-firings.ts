@@ -27,6 +27,15 @@ export type StopChoice = Schemas["StopChoiceOut"];
 export type Outcome = "fired" | "not_fired" | "unsure";
 export type Result = "fired" | "not_fired" | "broken" | "damp";
 
+export type KilnReadAnswer = Schemas["KilnReadOut"];
+export type TicketRow = Schemas["FiringTicketOut"];
+
+export type ServiceRow = Schemas["ServiceOut"];
+export type ServiceKind = ServiceRow["kind"];
+
+export type FeesAnswer = Schemas["FeesOut"];
+export type FeeShare = Schemas["FeeShareOut"];
+
 export type FitAnswer = Schemas["FitOut"];
 export type FitLevel = Schemas["FitLevelOut"];
 export type FitItem = Schemas["FitItemOut"];

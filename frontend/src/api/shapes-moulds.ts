@@ -11,6 +11,7 @@ export type CastingRow = Whole<"CastingOut">;
 export type BookingRow = Whole<"BookingOut">;
 export type MouldSetAnswer = Whole<"MouldSetOut">;
 export type MouldReadiness = Whole<"ReadinessOut">;
+export type InspectionRow = Whole<"InspectionRowOut">;
 export type MouldWeighing = Whole<"MouldWeighingRowOut">;
 export type DesignRow = Whole<"DesignOut">;
 export type BlockRow = Whole<"SlabBlockOut">;

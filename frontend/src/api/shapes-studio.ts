@@ -13,6 +13,7 @@ type WithWords<Shape, Name extends keyof Shape> = Omit<Shape, Name> & Record<Nam
 export type ReminderObject = { kind: string; id: string; mark: string };
 export type Reminder = Omit<Whole<"ReminderOut">, "objects"> & { objects: ReminderObject[] };
 export type ReminderPage = Page<Reminder> & Partial<Snapshot>;
+export type PhotoRow = Whole<"PhotoOut">;
 export type DeviceRow = Whole<"DeviceOut">;
 export type TokenRow = Whole<"TokenOut">;
 export type MemberRow = WithWords<Whole<"MemberOut">, "roles">;

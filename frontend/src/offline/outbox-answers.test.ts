@@ -2,6 +2,7 @@ import { IDBFactory } from "fake-indexeddb";
 import { beforeEach, describe, expect, it } from "vitest";
 import { act, bench, heard, keptBefore, says, states } from "./outbox-bench";
 import type { Bench, Reply } from "./outbox-bench";
+import type { NewAct } from "./outbox";
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
@@ -127,16 +128,34 @@ describe("403 not permitted", () => {
   });
 });
 
-describe("413", () => {
-  it("parks the photo and keeps the act that names it, without it", async () => {
+const photo = (id: string): NewAct => act("photo", { id, path: "/api/v1/studios/barn/photos/", verb: "took_photo", photo: new Blob(["a picture"]) });
+
+describe.each([
+  ["413", says(413, "photo-too-large")],
+  ["413 in a proxy's own words", () => ({ status: 413, isOurs: false })],
+  ["422", says(422, "not-a-photo")],
+])("a photo answered with %s", (_name, no: Reply) => {
+  it("is parked, and the act that names it is told without it", async () => {
     const one = await bench();
-    one.reply.with = (sent) => (sent.words === "photo" ? says(413)(sent) : heard(sent));
-    await keptBefore(one, act("photo", { creates: ["p1"] }), act("with photo", { fields: { photo_ids: ["p1", "p2"] } }));
+    one.reply.with = (sent) => (sent.words === "photo" ? no(sent) : heard(sent));
+    await one.outbox.keep(act("with photo", { fields: { photo_ids: ["p1", "p2"] } }), [photo("p1")]);
 
     await one.outbox.signIn("nell");
 
     expect(states(one)).toEqual({ photo: "parked", "with photo": "heard" });
     expect(one.outbox.state().acts[1]?.body["photo_ids"]).toEqual(["p2"]);
+  });
+});
+
+describe("413 to an act without a photo", () => {
+  it("parks it", async () => {
+    const one = await bench();
+    one.reply.with = says(413);
+    await keptBefore(one, act("a"));
+
+    await one.outbox.signIn("nell");
+
+    expect(states(one)).toEqual({ a: "parked" });
   });
 });
 

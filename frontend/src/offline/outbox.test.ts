@@ -29,6 +29,23 @@ describe("order", () => {
     expect(one.sent).toEqual(["a", "other"]);
   });
 
+  it("sends photos before the act that names them, and holds it while one has not gone", async () => {
+    const one = await bench();
+    one.reply.with = (sent) => (sent.words === "photo" ? null : heard(sent));
+    await one.outbox.signIn("nell");
+    await one.outbox.keep(act("with photo", { fields: { photo_ids: ["p1"] } }), [act("photo", { id: "p1", photo: new Blob(["a picture"]) })]);
+    await one.outbox.wake();
+    const held = states(one);
+
+    one.reply.with = heard;
+    await one.outbox.wake();
+
+    expect(held).toEqual({ photo: "waiting", "with photo": "waiting" });
+    expect(await one.outbox.state().acts[0]?.photo?.text()).toBe("a picture");
+    expect(one.sent.slice(-2)).toEqual(["photo", "with photo"]);
+    expect(states(one)).toEqual({ photo: "heard", "with photo": "heard" });
+  });
+
   it("sends nobody's acts under another's name", async () => {
     const one = await bench();
     await keptBefore(one, act("a", { username: "jun" }), act("b"));

@@ -35,8 +35,11 @@ export interface NewAct {
 export interface Outbox {
   state(): OutboxState;
   subscribe(listener: () => void): () => void;
-  /** Keep an act and set about sending it; resolves with its id when it is on the disk, rejects when it is not. */
-  keep(act: NewAct): Promise<string>;
+  /**
+   * Keep an act and set about sending it; resolves with its id when it is on the disk, rejects when it is not. Photos it
+   * names are kept with it, all or none, and sent before it.
+   */
+  keep(act: NewAct, photos?: readonly NewAct[]): Promise<string>;
   /** Who may send now; null when nobody is signed in. Starts sending theirs. */
   signIn(username: string | null): Promise<void>;
   /** Try again now: signal came back, or a person asks. Never shortens a wait the server asked for. */
@@ -101,13 +104,15 @@ export function createOutbox(around: Surroundings): Outbox {
         if (verdict.seq === null) await store.remove([act.order]).then(reload);
         return null;
       case "park": {
+        // What happened is told, though its photo is not taken.
+        if (act.photo !== null) {
+          await save([{ ...act, state: "parked", problem: verdict.problem }, ...withoutPhoto(act, state.acts)]);
+          return null;
+        }
         const later = state.acts.filter((other) => other.state === "waiting");
         await save(withDependents(act, later).map((one) => ({ ...one, state: "parked", problem: verdict.problem })));
         return null;
       }
-      case "park_photo":
-        await save([{ ...act, state: "parked", problem: verdict.problem }, ...withoutPhoto(act, state.acts)]);
-        return null;
       case "sign_in":
         return "sign_in";
       case "retry": {
@@ -180,10 +185,10 @@ export function createOutbox(around: Surroundings): Outbox {
     return draining;
   }
 
-  async function keep(given: NewAct): Promise<string> {
+  async function keep(given: NewAct, photos: readonly NewAct[] = []): Promise<string> {
     const act = newAct(given, now());
     try {
-      await store.add(act);
+      await store.add([...photos.map((photo) => newAct(photo, now())), act]);
       await reload();
     } catch (error) {
       show({ halt: "not_kept" });
@@ -271,7 +276,7 @@ function newAct(given: NewAct, at: number): Omit<KeptAct, "order"> {
   };
 }
 
-/** Later acts that named a photo which was too big, each without it: the act is kept, the photo is parked. */
+/** Later acts that name a photo which was not taken, each without it: the act is kept, the photo is parked. */
 function withoutPhoto(photo: KeptAct, acts: readonly KeptAct[]): KeptAct[] {
   const ids = [photo.id, ...photo.creates];
   return acts.flatMap((act) => {

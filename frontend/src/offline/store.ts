@@ -15,8 +15,8 @@ export interface Lease {
 
 export interface ActStore {
   all(): Promise<KeptAct[]>;
-  /** Keep a new act; an id already kept is left as it is. */
-  add(act: Omit<KeptAct, "order">): Promise<void>;
+  /** Keep new acts in this order, all or none; an id already kept is left as it is. */
+  add(acts: readonly Omit<KeptAct, "order">[]): Promise<void>;
   put(acts: readonly KeptAct[]): Promise<void>;
   remove(orders: readonly number[]): Promise<void>;
   /** Take or renew the lease; false when another tab holds it. */
@@ -28,10 +28,12 @@ export function actStore(db: IDBDatabase): ActStore {
   return {
     // The table is written by `add` and `put` alone, so what it holds are acts.
     all: () => inside(db, "acts", "readonly", (table) => answered(table.getAll() as IDBRequest<KeptAct[]>)),
-    add: (act) =>
+    add: (acts) =>
       inside(db, "acts", "readwrite", async (table) => {
-        const known = await answered(table.index("id").getKey(act.id));
-        if (known === undefined) await answered(table.add(act));
+        for (const act of acts) {
+          const known = await answered(table.index("id").getKey(act.id));
+          if (known === undefined) await answered(table.add(act));
+        }
       }),
     put: (acts) =>
       inside(db, "acts", "readwrite", async (table) => {

@@ -6,7 +6,6 @@ import type { Problem } from "../api/problem";
 export type Verdict =
   | { kind: "heard"; seq: number | null; body: unknown }
   | { kind: "park"; problem: Problem }
-  | { kind: "park_photo"; problem: Problem }
   | { kind: "sign_in" }
   | { kind: "retry"; why: "no_signal" | "no_studio"; retryAfter_s: number | null };
 
@@ -21,6 +20,8 @@ function isStaleSession(problem: Problem): boolean {
 export function judge(answer: Answer | null): Verdict {
   if (answer === null) return { kind: "retry", why: "no_signal", retryAfter_s: null };
   const { status, retryAfter_s, body } = answer;
+  // A proxy in between says it in its own words, and would say so every time.
+  if (status === 413) return { kind: "park", problem: problemOf(status, body) };
   if (status >= 500 || TRY_AGAIN.has(status) || !answer.isOurs) return { kind: "retry", why: "no_studio", retryAfter_s };
   if (status < 300) {
     const seq = isRecord(body) && typeof body["journal_seq"] === "number" ? body["journal_seq"] : null;
@@ -28,7 +29,7 @@ export function judge(answer: Answer | null): Verdict {
   }
   const problem = problemOf(status, body);
   if (isStaleSession(problem)) return { kind: "sign_in" };
-  return { kind: status === 413 ? "park_photo" : "park", problem };
+  return { kind: "park", problem };
 }
 
 export const FIRST_WAIT_MS = 1_000;

@@ -2,7 +2,7 @@ import "fake-indexeddb/auto";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { Outbox } from "../offline/outbox";
 import { bench } from "../offline/outbox-bench";
-import { createReading, followOutbox, FORGET_AFTER_MS } from "./reading";
+import { createReading, followOutbox, FORGET_AFTER_MS, isWorthKeeping } from "./reading";
 
 describe("followOutbox", () => {
   let outbox: Outbox;
@@ -28,5 +28,15 @@ describe("followOutbox", () => {
 
     expect(forgotten).toEqual([7]);
     stop();
+  });
+});
+
+describe("isWorthKeeping", () => {
+  it("keeps screens that were heard, and not what letters found", () => {
+    const state = { data: { results: [] }, dataUpdatedAt: Date.now() };
+
+    expect(isWorthKeeping({ queryKey: ["yard", "pieces/"], state })).toBe(true);
+    expect(isWorthKeeping({ queryKey: ["yard", "search/?q=t0"], state })).toBe(false);
+    expect(isWorthKeeping({ queryKey: ["yard", "pieces/"], state: { dataUpdatedAt: 0 } })).toBe(false);
   });
 });

@@ -5,7 +5,7 @@ import { WRITE_EVERY_MS } from "../offline/cache";
 import type { Outbox } from "../offline/outbox";
 
 /** Raise it when the shape of any answer changes, so that no phone draws an old shape with new code. */
-export const SHAPES_VERSION = "1";
+export const SHAPES_VERSION = "2";
 const DAY_MS = 24 * 60 * 60_000;
 export const KEPT_FOR_MS = 30 * DAY_MS;
 
@@ -31,9 +31,10 @@ export function createReading(onSignedOut: () => void): QueryClient {
   });
 }
 
-/** Rows heard once are kept even when the last asking failed: that is when they are needed. */
-export function isWorthKeeping({ state }: { state: { data?: unknown; dataUpdatedAt: number } }): boolean {
-  return state.data !== undefined && Date.now() - state.dataUpdatedAt < KEPT_FOR_MS;
+/** Rows heard once are kept even when the last asking failed: that is when they are needed. What letters found is asked anew. */
+export function isWorthKeeping({ queryKey, state }: { queryKey: readonly unknown[]; state: { data?: unknown; dataUpdatedAt: number } }): boolean {
+  const isAsked = queryKey.some((part) => typeof part === "string" && part.startsWith("search/"));
+  return !isAsked && state.data !== undefined && Date.now() - state.dataUpdatedAt < KEPT_FOR_MS;
 }
 
 function seqOf(data: unknown): number | null {

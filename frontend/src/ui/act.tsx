@@ -62,7 +62,7 @@ export function Choice<Value extends string>({ legend, name, options, chosen, on
       <legend>{legend}</legend>
       {options.map((option) => (
         <label key={option.value} class={css.choice}>
-          <input type="radio" name={name} value={option.value} checked={option.value === chosen} onChange={() => { onChoose(option.value); }} />
+          <input class={css.over} type="radio" name={name} value={option.value} checked={option.value === chosen} onChange={() => { onChoose(option.value); }} />
           <svg viewBox="0 0 10 20" width="10" height="20" aria-hidden="true"><path d="M0 0a10 10 0 0 1 0 20z" fill="currentColor" /></svg>
           <span>{option.words}{option.note && <span class={css.optionNote}>{option.note}</span>}</span>
         </label>

@@ -8,10 +8,17 @@ from typing import Any, Final
 from django.conf import settings
 from django.core.management.base import BaseCommand, CommandError, CommandParser
 
-from studio.domain.refusals import Conflict, Missing, NotAllowed, Refusal, Unworkable
+from studio.domain.refusals import (
+    Conflict,
+    Missing,
+    NotAllowed,
+    Refusal,
+    TooLarge,
+    Unworkable,
+)
 
 APPS: Final = ("studio", "moulds", "pieces", "firings")
-KINDS: Final = (NotAllowed, Missing, Conflict, Unworkable)
+KINDS: Final = (NotAllowed, Missing, Conflict, TooLarge, Unworkable)
 PAPER: Final = settings.ROOT / "DEVELOPERS.md"
 HEADING: Final = "## Saying no\n"
 COLUMNS: Final = "| code | kind | title |\n| --- | --- | --- |\n"
@@ -56,7 +63,7 @@ def refusals() -> list[type[Refusal]]:
 
 
 def kind_of(refusal: type[Refusal]) -> type[Refusal]:
-    """Return which of the four kinds a refusal is, hence which status answers it."""
+    """Return which of the kinds a refusal is, hence which status answers it."""
     return next(kind for kind in KINDS if issubclass(refusal, kind))
 
 

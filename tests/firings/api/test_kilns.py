@@ -257,7 +257,7 @@ class TestProgrammes:
         assert [row["order"] for row in shown["segments"]] == [1, 2, 3]
 
     def test_warn_of_the_wrong_side_of_zero(self, studio, technician, sent):
-        """Case A13 (d): 06 is about 998 °C and 6 about 1222 °C, 224 °C apart."""
+        # 06 is about 998 °C and 6 about 1222 °C by the chart: 224 °C apart.
         answer = sent(
             technician[1],
             f"{S}programmes/",

@@ -13,7 +13,7 @@ from firings.actions import reminding_loads, reminding_orders, reminding_watch
 from firings.demo.loader import load
 from firings.demo.teller import Clock
 from moulds.actions import reminding as reminding_moulds
-from pieces.actions import forecasts, reminding, reminding_forgotten
+from pieces.actions import forecasts, reminding, reminding_approvals, reminding_forgotten
 from studio.models import Member, Studio
 from tests import factories
 
@@ -43,6 +43,7 @@ def sweep(demo: Demo, at: datetime) -> None:
     """Set every reminder that is wanted at `at`, as the clock does."""
     reminding.tell_makers(studio=demo.studio, at=at)
     reminding_forgotten.tell_of_forgotten(studio=demo.studio, at=at)
+    reminding_approvals.tell_of_approvals(studio=demo.studio, at=at)
     reminding_watch.tell_minders(studio=demo.studio, at=at)
     reminding_loads.tell_makers(studio=demo.studio, at=at)
     reminding_orders.judge_promises(studio=demo.studio, at=at)

@@ -7,6 +7,7 @@ from moulds.models import Booking, MouldWeighing
 from studio.models import ClimateReading
 from tests import factories
 from tests.moulds import yard
+from tests.pictures import sent_photo
 
 
 @pytest.fixture
@@ -82,6 +83,20 @@ class TestInspectionList:
 
         assert looked.status_code == 201, looked.data
         assert [row["finding"] for row in listed.data["results"]] == ["softening"]
+
+    def test_keeps_the_photo_of_the_detail(self, maker, casting, tile_set, path, sent):
+        photo = sent_photo(maker[1]).json()["id"]
+        part = {"part_id": str(casting.parts.first().pk)}
+
+        looked = sent(
+            maker[1], f"{path}inspections/", {**part, "finding": "crisp", "photo_ids": [photo]}
+        )
+
+        assert looked.data["photo_ids"] == [photo]
+        listed = maker[1].get(f"{path}inspections/").json()["results"]
+        assert listed[0]["photo_ids"] == [photo]
+        of_set = maker[1].get(f"/api/v1/studios/yard/photos/?subject={tile_set.pk}").json()
+        assert [row["id"] for row in of_set["results"]] == [photo]
 
     def test_marks_a_part_found_chipped(self, maker, casting, path, sent):
         part = casting.parts.first()

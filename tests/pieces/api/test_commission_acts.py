@@ -1,5 +1,3 @@
-import pytest
-
 from pieces.models import Use
 from studio.domain.ids import uuid7
 from tests import factories
@@ -97,46 +95,6 @@ class TestHandingOver:
         assert nothing.json()["type"] == "/problems/nothing-to-hand-over"
         assert other.json()["type"] == "/problems/not-of-this-order"
         assert other.status_code == 409
-
-
-class TestReports:
-    # Figures as in the case about the sauce boat: Pb < 0.1, Cd < 0.01 mg/l; depth 58 mm, 310 ml.
-    REPORT = {
-        "laboratory": "Assay Office",
-        "reported_on": "2026-10-30",
-        "glaze": "clear 12",
-        "occasion_name": "F-205",
-        "lead_value": 0.1,
-        "lead_is_below": True,
-        "cadmium_value": 0.01,
-        "cadmium_is_below": True,
-        "unit": "mg_per_l",
-        "depth_mm": 58,
-        "volume_ml": "310 ml",
-    }
-
-    def test_are_kept_as_they_were_written_and_declare_nothing(self, maker):
-        order = take(maker[0])
-
-        answer = sent(maker[1], order, "reports", self.REPORT)
-
-        assert answer.status_code == 201
-        kept = seen(maker[1], order)
-        assert kept["reports"][0]["lead_is_below"]
-        assert kept["reports"][0]["volume_ml"] == 310
-        assert [row["code"] for row in kept["cautions"]] == ["food-use-report-kept"]
-        assert "safe" not in maker[1].get(f"{S}commissions/{order.pk}/").content.decode().lower()
-
-    @pytest.mark.parametrize(
-        ("field", "value"), [("lead_value", "NaN"), ("lead_value", -1), ("unit", "ppm")]
-    )
-    def test_name_what_cannot_be(self, maker, field, value):
-        order = take(maker[0])
-
-        answer = sent(maker[1], order, "reports", {**self.REPORT, field: value})
-
-        assert answer.status_code == 400
-        assert answer.json()["errors"][0]["pointer"] == f"#/{field}"
 
 
 class TestClosing:

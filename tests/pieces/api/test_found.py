@@ -8,6 +8,7 @@ from studio.domain.ids import uuid7
 from studio.models import Reminder, StudioSettings
 from tests import factories
 from tests.factories import NOW
+from tests.pictures import sent_photo
 from tests.pieces.orders import S, form, put
 
 DAY = timedelta(days=1)
@@ -53,6 +54,14 @@ class TestFinding:
         assert (found["state"], found["notice_date"]) == ("open", "2026-11-30")
         assert found["notice_words"] == "kept until 30 Nov 2026"
         assert technician[1].get(f"{S}found/").json()["results"][0]["id"] == found["id"]
+
+    def test_shows_its_photo(self, technician, rack):
+        photo = sent_photo(technician[1]).json()["id"]
+
+        found = find(technician[1], rack, photo_ids=[photo]).json()["found"]
+
+        assert found["photo_ids"] == [photo]
+        assert technician[1].get(f"{S}found/").json()["results"][0]["photo_ids"] == [photo]
 
     def test_keeps_it_as_long_as_the_studio_says(self, owner, studio):
         change = {"found_notice_days": 90}

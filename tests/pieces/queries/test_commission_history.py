@@ -8,6 +8,7 @@ from studio.domain.ids import uuid7
 from studio.domain.text import fused
 from tests import factories
 from tests.factories import NOW
+from tests.pictures import sent_photo
 from tests.pieces.kit import part_of, press, pressed_boat
 from tests.pieces.orders import DAY, SECRET, S, form, jars, lose, piece, put, take
 
@@ -117,7 +118,7 @@ class TestHistory:
         for number in range(8):
             put(maker[0], "J01", "drying", "drying", at=NOW - DAY + number * HOUR)
 
-        with django_assert_num_queries(16):
+        with django_assert_num_queries(18):
             assert len(told(maker[1], order)) == 10
 
     def test_goes_on_page_by_page(self, maker):
@@ -198,6 +199,51 @@ class TestOtherOrders:
             }
         ]
         assert (row["note"], row["has_hidden_note"]) == (None, True)
+
+
+class TestPhotos:
+    def photographed(self, client, *marks):
+        photo = sent_photo(client).json()["id"]
+        for mark in marks:
+            path = f"{S}pieces/{piece(mark).pk}/photos/"
+            assert factories.sent(client, path, {"photo_ids": [photo]}).status_code == 201
+        return photo
+
+    def test_are_told_with_the_act_and_found_by_themselves(self, maker):
+        order, _ = jars(maker[0], sets=1)
+        photo = self.photographed(maker[1], "J01")
+        lose(maker[0], "L01", at=NOW - 5 * DAY, cause="dropped")
+
+        everything, photos = told(maker[1], order), told(maker[1], order, filter="photos")
+
+        assert [row["photo_ids"] for row in everything[:2]] == [[photo], []]
+        assert words(photos) == [["photographed"]]
+        assert photos[0]["lines"][0]["marks"] == ["J01"]
+
+    def test_of_several_orders_are_kept_back(self, maker):
+        order, _ = jars(maker[0], sets=1)
+        tray = form(maker[0].studio, "tray", "Y")
+        other = take(maker[0], client="Larkspur Inn")
+        given = PieceGiven(uuid7(), tray, line=other.lines.get())
+        planning.plan(act=factories.act(maker[0], NOW - 9 * DAY), pieces=[given])
+        photo = sent_photo(maker[1]).json()["id"]
+        both = {"kind": "lose", "ids": [str(piece(mark).pk) for mark in ("J01", "Y01")]}
+        fell = {**both, "state": "scrapped", "cause": "fell", "photo_ids": [photo]}
+        assert factories.sent(maker[1], f"{S}bulk/", fell).status_code == 201
+
+        row = told(maker[1], order)[0]
+
+        assert words([row]) == [["scrapped: fell"]]
+        assert (row["photo_ids"], row["has_hidden_photos"]) == ([], True)
+
+    def test_stand_in_the_table(self, maker):
+        order, _ = jars(maker[0], sets=1)
+        photo = self.photographed(maker[1], "J01")
+
+        answer = maker[1].get(f"{S}commissions/{order.pk}/history.csv")
+
+        rows = list(csv.DictReader(io.StringIO(answer.content.decode(), newline="")))
+        assert rows[0]["photo_ids"] == photo
 
 
 class TestTable:

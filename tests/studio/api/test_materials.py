@@ -118,3 +118,32 @@ class TestBatches:
         assert made.json()["clay_g"] == 10_000
         assert twice.json()["type"] == "/problems/label-taken"
         assert less.json()["errors"][0]["pointer"] == "#/stain_g"
+
+
+class TestGlazeBatches:
+    BATCH = {"label": "GB-07", "name": "clear", "cone": "6", "density_g_per_l": 1450}
+
+    def test_say_who_mixed_them_and_what_to_mind(self, maker):
+        body = {**self.BATCH, "mixed_by_id": str(maker[0].pk), "caution": "Holds manganese."}
+
+        made = sent(maker[1], f"{S}glaze-batches/", body).json()
+
+        assert (made["mixed_by"], made["density_g_per_l"]) == ("Maud", 1450)
+        assert made["cautions"][0] == "Holds manganese."
+        assert "mask" in made["cautions"][1]
+
+    def test_can_be_put_right_and_are_not_named_twice(self, maker):
+        made = sent(maker[1], f"{S}glaze-batches/", self.BATCH).json()
+
+        twice = sent(maker[1], f"{S}glaze-batches/", self.BATCH)
+        right = maker[1].patch(f"{S}glaze-batches/{made['id']}/", {"density_g_per_l": 1470})
+
+        assert twice.json()["type"] == "/problems/label-taken"
+        assert right.json()["density_g_per_l"] == 1470
+
+    @pytest.mark.parametrize("density", ["nan", 900, 2600])
+    def test_name_a_density_that_no_glaze_has(self, maker, density):
+        answer = sent(maker[1], f"{S}glaze-batches/", {**self.BATCH, "density_g_per_l": density})
+
+        assert answer.status_code == 400
+        assert answer.json()["errors"][0]["pointer"] == "#/density_g_per_l"

@@ -16,7 +16,7 @@ export const MEMBERSHIP: Membership = {
   studio: { id: "s", slug: "barn", name: "Barn", zone: "Europe/London" },
   member: {
     id: "m1", first_name: "Jun", initials: "JH", roles: ["maker"],
-    grants: ["move_place", "press_own", "check_own", "cover_own", "advance_own", "scrap_own", "book_moulds"],
+    grants: ["move_place", "add_photo", "report_damage", "press_own", "check_own", "cover_own", "advance_own", "scrap_own", "book_moulds"],
     units: { length: "mm", mass: "g", temperature: "c" }, left_handed: false, theme: "phone", text: 100, email: "", full_name: "Jun Haskett",
     has_pin: false, quiet_from: null, quiet_until: null, wants_email: false,
   },
@@ -88,6 +88,14 @@ function buttonOf(root: HTMLElement, words: string): HTMLButtonElement {
   const found = all.find((one) => (one.getAttribute("aria-label") ?? one.textContent ?? "").startsWith(words) || one.textContent === words);
   if (!found) throw new Error(`No button ${words} among: ${all.map((one) => one.getAttribute("aria-label") ?? one.textContent).join(" | ")}`);
   return found;
+}
+
+/** As if the camera had given this. */
+export function takePhoto(root: HTMLElement, picture: Blob): void {
+  const input = root.querySelector<HTMLInputElement>("input[type=file]");
+  if (!input) throw new Error("Nothing takes a photo.");
+  Object.defineProperty(input, "files", { value: [picture], configurable: true });
+  input.dispatchEvent(new Event("change", { bubbles: true }));
 }
 
 export function fieldOf(root: HTMLElement, label: string): HTMLInputElement {

@@ -10,6 +10,8 @@ import { wholeFault } from "./use-refused";
 export interface Claim {
   isAsking: boolean;
   wrongAt: (pointer: string) => string | null;
+  /** Every fault the studio named, for who shows them by line. */
+  errors: Problem["errors"];
   /** What is wrong with no field in particular; also that there is no signal. */
   wrong: string | null;
   /** The answer, or null when there was none to be had. */
@@ -40,5 +42,5 @@ export function useClaim(): Claim {
       setAsking(false);
     }
   };
-  return { isAsking, claim, wrongAt: (pointer) => errorAt(problem, pointer), wrong: offline ?? wholeFault(problem) };
+  return { isAsking, claim, errors: problem?.errors ?? [], wrongAt: (pointer) => errorAt(problem, pointer), wrong: offline ?? wholeFault(problem) };
 }

@@ -4,6 +4,8 @@ import type { KeptAct } from "../../offline/kept-act";
 import type { NewAct, OutboxState } from "../../offline/outbox";
 import { buzz } from "./look";
 import { studioPath, useSession } from "./session";
+import { photoAct } from "./taken-photo";
+import type { TakenPhoto } from "./taken-photo";
 
 export function useOutboxState(): OutboxState {
   const { outbox } = useSession().phone;
@@ -24,6 +26,8 @@ export type ScreenAct = Omit<NewAct, "slug" | "username" | "path" | "basedOn"> &
   path: string;
   /** `journal_seq` of the snapshot the person was looking at. */
   basedOn: number;
+  /** Taken for it on this phone. */
+  photos?: readonly TakenPhoto[];
 };
 
 /** `act(…)` resolves with the act's id once it is on the disk. */
@@ -31,9 +35,15 @@ export function useAct(): (act: ScreenAct) => Promise<string> {
   const { phone, me, membership } = useSession();
   const { slug } = membership.studio;
   return useCallback(
-    (act) => {
+    ({ photos = [], fields, ...act }) => {
       buzz();
-      return phone.outbox.keep({ ...act, slug, username: me.username, path: studioPath(slug, act.path) });
+      const whose = { slug, username: me.username };
+      const known = Array.isArray(fields["photo_ids"]) ? fields["photo_ids"] : [];
+      const named = photos.length === 0 ? fields : { ...fields, photo_ids: [...known, ...photos.map((photo) => photo.id)] };
+      return phone.outbox.keep(
+        { ...act, ...whose, fields: named, path: studioPath(slug, act.path) },
+        photos.map((photo) => photoAct(photo, whose, studioPath(slug, "photos/"), act.words)),
+      );
     },
     [phone, me.username, slug],
   );

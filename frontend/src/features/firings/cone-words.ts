@@ -36,6 +36,18 @@ export function roleWords(cones: readonly ConeSeen[], role: ConeRole): string | 
   return [...byHand].map(([hand, names]) => [names.join(" and "), hand].filter(Boolean).join(" ")).join(", ");
 }
 
+const UPRIGHT: ReadonlySet<number> = new Set([0, 12]);
+
+/** The guard is the next cone up: where it leans, more heat was there than was wanted. Null where none does, or none was set. */
+export function ranHot(cones: readonly ConeSeen[]): string | null {
+  const guards = latest(cones, "guard");
+  const leaning = guards.filter(({ clock_hand }) => clock_hand !== null && !UPRIGHT.has(clock_hand));
+  if (leaning.length === 0) return null;
+  const of = Math.max(...cones.map(({ level }) => level ?? 0), 1);
+  const where = leaning.length === guards.length && guards.length > 1 ? "on all shelves" : leaning.map(({ level }) => shelfName(level, of)).filter(Boolean).join(" and ");
+  return `ran hot: guard cone leaning${where === "" ? "" : where.startsWith("on ") ? ` ${where}` : ` on ${where}`}`;
+}
+
 /** The firing cone first; the guide and the guard beside it, as far as they were seen. */
 export function conesWords(cones: readonly ConeSeen[]): { value: string; note: string } | null {
   const [firing, guide, guard] = (["firing", "guide", "guard"] as const).map((role) => roleWords(cones, role));

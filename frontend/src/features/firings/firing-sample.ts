@@ -45,7 +45,10 @@ export function kiln(more: Partial<KilnNow> = {}): KilnNow {
   return {
     id: "k1", number: "K1", name: "Ox", kind: "front", chamber: "rect", width_mm: 600, depth_mm: 600, diameter_mm: null, height_mm: 800, litres: 288, top_c: 1280,
     place: SHED, revision: 1, is_out_of_use: false, out_of_use_reason: "", out_of_use_since: null, elements_changed_on: "2025-03-01", firings_before: 90,
-    hot_hours_before: 600, sensor_firings_before: 40, cooling_k_per_h: null, firings: 96, sensor_firings: 41, hot_h: 640, remarks: "", shelves: [], posts: [],
+    hot_hours_before: 600, sensor_firings_before: 40, cooling_k_per_h: null, firings: 96, sensor_firings: 41, hot_h: 640, remarks: "",
+    health: {
+      elements_words: "96 firings, 640 h hot", elements_since: "2025-03-01", sensor_words: "41 firings", ohms: [], ohms_words: "not measured", trend: "", shelf_count: null, notes: [],
+    }, shelves: [], posts: [],
     doing: { word: "empty", words: "empty", till: null, watcher: null, load: null, reading: null }, opening: null, next_loads: [], ...more,
   };
 }

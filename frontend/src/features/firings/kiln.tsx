@@ -7,33 +7,22 @@ import { Act, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { hasGrant, useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { useSaid } from "../common/use-said";
+import css from "./kilns.module.css";
 import { kilnVerdict, slotWords } from "./load-words";
 import type { Around } from "./load-words";
+import { OneKiln } from "./one-kiln";
 import { litresWords } from "./queue-words";
-import { useKilns } from "./use-kilns";
 import type { Kilns } from "./use-kilns";
 
 const HOME = "/kilns";
 
 export function KilnScreen({ id = "" }: { id?: string }) {
-  const screen = useKilns();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Kiln" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Kiln" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready": {
-      const kiln = screen.value.kilns.find((one) => one.id === id);
-      if (kiln === undefined) return <Screen title="Kiln" within={HOME}><Fact label="" natch="done" value="No such kiln here." /></Screen>;
-      return <Ready key={id} kiln={kiln} kilns={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-    }
-  }
+  return <OneKiln id={id}>{(kiln, kilns, heardAt) => <Ready key={id} kiln={kiln} kilns={kilns} heardAt={heardAt} />}</OneKiln>;
 }
 
 function Ready({ kiln, kilns, heardAt }: { kiln: KilnNow; kilns: Kilns; heardAt: Date | null }) {
@@ -61,13 +50,17 @@ function Ready({ kiln, kilns, heardAt }: { kiln: KilnNow; kilns: Kilns; heardAt:
       <SaidLine mark={kiln.number} saying={saying} />
       <Standing drawing={<Mark mark={kiln.number} noun={kiln.name} />} {...kilnVerdict(kiln, around)} />
       <Chamber kiln={kiln} around={around} />
-      <Age kiln={kiln} around={around} />
+      <Health kiln={kiln} around={around} />
       {kiln.next_loads.map((coming, place) => (
         <Fact key={coming.id} label={place === 0 ? "next" : ""} natch="next" note={joinFacts(`${coming.kind}, cone ${coming.cone}`, count(coming.pieces, "piece", "pieces"))}>
           <a href={`/loads/${coming.id}`}><b>{coming.number}, {slotWords(coming.starts_at, around.zone)}</b></a>
         </Fact>
       ))}
       {kilns.cautions.map(({ code, detail }) => <Fact key={code} label="mind" note={detail} />)}
+      <div class={css.more}>
+        <Act href={`/kilns/${kiln.id}/book`}>Its book</Act>
+        {mayService && <Act href={`/kilns/${kiln.id}/change`}>Chamber, shelves, posts…</Act>}
+      </div>
     </Screen>
   );
 }
@@ -84,16 +77,23 @@ function Chamber({ kiln, around: { units } }: { kiln: KilnNow; around: Around })
   );
 }
 
-function Age({ kiln, around: { now, zone } }: { kiln: KilnNow; around: Around }) {
-  const since = kiln.elements_changed_on === null ? "elements: change not written down" : `elements changed ${date(new Date(`${kiln.elements_changed_on}T12:00:00Z`), now, zone)}`;
+/** What its book says: age, sensor, elements, and what a technician should look at. */
+function Health({ kiln, around: { now, zone } }: { kiln: KilnNow; around: Around }) {
+  const { health } = kiln;
+  const since = health.elements_since === null ? "their change is not written down" : `changed ${date(new Date(`${health.elements_since}T12:00:00Z`), now, zone)}`;
   return (
     <>
-      <Fact label="age" value={`${count(kiln.firings, "firing", "firings")}, ${String(Math.round(kiln.hot_h))}\u202fh hot`} note={joinFacts(since, `sensor ${count(kiln.sensor_firings, "firing", "firings")}`)} />
+      {health.notes.map(({ code, detail }, place) => <Fact key={code} label={place === 0 ? "look at" : ""} natch="hand" value={detail} />)}
+      <Fact label="elements" value={upperFirst(health.elements_words)} note={joinFacts(since, health.ohms_words)} />
+      <Fact label="sensor" value={upperFirst(health.sensor_words)} note={health.trend === "" ? undefined : TRENDS[health.trend]} />
+      {health.shelf_count !== null && <Fact label="whole" value={count(health.shelf_count, "shelf", "shelves")} />}
       {kiln.remarks && <Fact label="notes" value={kiln.remarks} />}
       {kiln.out_of_use_since && <Fact label="out since" natch="hand" value={date(new Date(kiln.out_of_use_since), now, zone)} note={kiln.out_of_use_reason} />}
     </>
   );
 }
+
+const TRENDS = { hot: "by the cones of two loads it runs hot", cool: "by the cones of two loads it runs cool", on: "the cones of two loads agree with it" } as const;
 
 function OutOfUse({ kiln, tell, back }: { kiln: KilnNow; tell: (reason: string) => void; back: () => void }) {
   const [reason, type] = useState("");

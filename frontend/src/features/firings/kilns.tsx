@@ -1,13 +1,13 @@
 /** The kilns: what each is doing, till when and who watches; the next slots; the ware that waits, and the rule of its order. */
 import type { Coming, KilnNow } from "../../api/shapes-firings";
-import { count, joinFacts } from "../../domain/format";
+import { count, joinFacts, upperFirst } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
-import { useSession, useZone } from "../common/session";
+import { hasGrant, useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import css from "./kilns.module.css";
 import { KilnsTabs } from "./kilns-tabs";
 import { comingEvidence, kilnVerdict, slotWords } from "./load-words";
@@ -20,18 +20,12 @@ const TITLE = "Kilns";
 
 export function KilnsScreen() {
   const screen = useKilns();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready kilns={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title={TITLE} screen={screen}>{(value, heardAt) => <Ready kilns={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ kilns, heardAt }: { kilns: Kilns; heardAt: Date | null }) {
-  const { units } = useSession().membership.member;
+  const { membership } = useSession();
+  const { units } = membership.member;
   const around = { now: useNow(), zone: useZone(), units };
   const queue = useQueue();
   const tray = (
@@ -51,6 +45,10 @@ function Ready({ kilns, heardAt }: { kilns: Kilns; heardAt: Date | null }) {
       <WaitingBlock queue={queue} />
       <Health kilns={kilns.kilns} />
       {kilns.cautions.map(({ code, detail }) => <p key={code} class={css.care}>{detail}</p>)}
+      <div class={css.more}>
+        <Act href="/programmes">Programmes</Act>
+        {hasGrant(membership, "service_kilns") && <Act href="/kilns/new">New kiln…</Act>}
+      </div>
     </Screen>
   );
 }
@@ -115,15 +113,16 @@ function WaitingBlock({ queue }: { queue: Queue | null }) {
   );
 }
 
-/** Age and what somebody wrote beside it: each kiln's own screen has the rest. */
+/** What its book asks a technician to look at first; each kiln's own screen has the rest. */
 function Health({ kilns }: { kilns: readonly KilnNow[] }) {
   if (kilns.length === 0) return null;
   return (
     <Block name="How they are">
-      {kilns.map((kiln) => {
-        const verdict = `${count(kiln.firings, "firing", "firings")}, ${String(Math.round(kiln.hot_h))}\u202fh hot`;
-        const evidence = joinFacts(kiln.is_out_of_use ? `out of use: ${kiln.out_of_use_reason}` : null, kiln.remarks || null, `sensor ${count(kiln.sensor_firings, "firing", "firings")}`);
-        return <Row key={kiln.id} mark={kiln.number} noun={kiln.name} natch={kiln.is_out_of_use ? "hand" : "none"} verdict={verdict} evidence={evidence} href={`/kilns/${kiln.id}`} spoken={`${kiln.number}: ${verdict}. ${evidence}`} />;
+      {kilns.map(({ id, number, name, is_out_of_use, out_of_use_reason, remarks, health }) => {
+        const [note] = health.notes;
+        const verdict = upperFirst(note?.detail ?? health.elements_words);
+        const evidence = joinFacts(is_out_of_use && `out of use: ${out_of_use_reason}`, note && health.elements_words, health.ohms_words, remarks, `sensor: ${health.sensor_words}`);
+        return <Row key={id} mark={number} noun={name} natch={is_out_of_use || note ? "hand" : "none"} verdict={verdict} evidence={evidence} href={`/kilns/${id}`} spoken={`${number}: ${verdict}. ${evidence.replaceAll(" · ", ", ")}.`} />;
       })}
     </Block>
   );

@@ -143,3 +143,10 @@ export function removalAct(load: Of, placement: { id: string; mark: string; piec
     words: `${placement.mark}: taken off ${load.number}`,
   };
 }
+
+export function ticketAct(piece: { id: string; mark: string }, { kind, cone, words }: { kind: "bisque" | "glaze"; cone: string; words: string }, basedOn: number): ScreenAct {
+  return {
+    path: `pieces/${piece.id}/firing-tickets/`, fields: { kind, cone: cone.trim(), ...(words.trim() ? { words: words.trim() } : {}) }, basedOn,
+    verb: "asked_for_cone", about: { piece_id: piece.id }, words: `${piece.mark}: waits for a ${kind}, cone ${cone.trim()}`,
+  };
+}

@@ -5,7 +5,7 @@ import { count, halves, joinFacts, temperature, THIN, upperFirst } from "../../d
 import { Act, SmallAct } from "../../ui/act";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
-import { conesWords } from "./cone-words";
+import { conesWords, ranHot } from "./cone-words";
 import { usedReadings } from "./curve-geometry";
 import { FiringCurve } from "./firing-curve";
 import css from "./kilns.module.css";
@@ -93,7 +93,8 @@ function Cones({ load, around: { now, zone } }: { load: LoadWhole; around: Aroun
   const words = conesWords(load.cones);
   if (words === null) return null;
   const at = load.cones.at(-1)?.happened_at;
-  return <Fact label="cones" value={words.value} note={joinFacts(words.note, at && `seen ${dayAndClock(new Date(at), now, zone)}`)} />;
+  const hot = ranHot(load.cones);
+  return <Fact label="cones" natch={hot === null ? "none" : "past"} value={words.value} note={joinFacts(hot, words.note, at && `seen ${dayAndClock(new Date(at), now, zone)}`)} />;
 }
 
 function Stopped({ it, around }: Omit<Shown, "fit">) {

@@ -4,6 +4,7 @@ import { clock, date, dayAndClock } from "../../domain/clock";
 import { about, count, joinFacts, length, temperature, upperFirst } from "../../domain/format";
 import type { Units } from "../../domain/format";
 import type { NatchKind } from "../../ui/natch";
+import { ranHot } from "./cone-words";
 import { usedReadings } from "./curve-geometry";
 
 /** Two times that differ by less are one: the likely one is only known to ten minutes. */
@@ -97,7 +98,7 @@ export function loadVerdict(load: LoadWhole, around: Around): Verdict {
     case "opened":
       return { verdict: "Opened, to unload", evidence: `opened ${when(load.times.opened_at)}`, natch: "hand", isLive: false };
     case "unloaded":
-      return { verdict: outcomeWords(load.outcome), evidence: joinFacts(`${load.kind}, cone ${load.cone}`, `out ${when(load.times.unloaded_at)}`), natch: "done", isLive: false };
+      return { verdict: `${outcomeWords(load.outcome)}${ranHot(load.cones) === null ? "" : ", ran hot"}`, evidence: joinFacts(`${load.kind}, cone ${load.cone}`, `out ${when(load.times.unloaded_at)}`), natch: "done", isLive: false };
     case "called_off":
       return { verdict: "Called off", evidence: joinFacts(when(load.times.called_off_at), reasonOf(load)), natch: "done", isLive: false };
   }

@@ -1,11 +1,11 @@
 /** One load, from its booking to the last piece on the rack: before it is lit its ware, after that its curve. */
 import { useEffect } from "preact/hooks";
 import type { FitAnswer, LoadAnswer } from "../../api/shapes-firings";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { AddWare } from "./add-ware";
 import { ChangeLoad } from "./change-load";
 import { ConesSheet } from "./cones-sheet";
@@ -26,14 +26,7 @@ const BEFORE_FIRE: ReadonlySet<string> = new Set(["open", "settled", "loading", 
 
 export function LoadScreen({ id = "" }: { id?: string }) {
   const screen = useLoadScreen(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Load" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Load" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} again={screen.again} />;
-  }
+  return <WhenHeard title="Load" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} heardAt={heardAt} again={screen.again} />}</WhenHeard>;
 }
 
 export interface Shown {

@@ -5,10 +5,10 @@ import { coneWords } from "./cone-series";
 import { MainAct, Act } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { uuid7 } from "../../offline/ids";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useAct } from "../common/use-outbox";
+import { WhenHeard } from "../common/when-heard";
 import css from "./kilns.module.css";
 import { slotFaults, slotFields } from "./slot";
 import type { Slot } from "./slot";
@@ -20,14 +20,7 @@ const TITLE = "New load";
 
 export function NewLoadScreen() {
   const screen = useKilns();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} within="/kilns" isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} within="/kilns" failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready kilns={screen.value} />;
-  }
+  return <WhenHeard title={TITLE} within="/kilns" screen={screen}>{(value) => <Ready kilns={value} />}</WhenHeard>;
 }
 
 function Ready({ kilns: { kilns, seq, mayBuild } }: { kilns: Kilns }) {

@@ -6,11 +6,11 @@ import { joinFacts, temperature } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Fact } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { usedReadings } from "./curve-geometry";
 import shared from "./kilns.module.css";
 import css from "./reading.module.css";
@@ -28,14 +28,7 @@ const KEY_WORDS: Partial<Record<Key, string>> = { wipe: "Wipe", back: "One less"
 
 export function ReadingScreen({ id = "" }: { id?: string }) {
   const screen = useLoadScreen(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} within="/kilns" isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} within="/kilns" failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title={TITLE} within="/kilns" screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 type Figures = Record<"reads" | "set", string>;
@@ -90,6 +83,7 @@ function Ready({ snapshot, heardAt }: { snapshot: LoadAnswer; heardAt: Date | nu
       <AskedReadings it={it} around={around} />
       <LastThree it={it} around={around} />
       {usedReadings(load.readings).length === 0 && <Fact label="last" natch="done" value="No reading yet" note={`one is asked for each ${String(load.reading_every_min)} min`} />}
+      <div class={shared.more}><Act href={`/loads/${load.id}/readings`}>A table off a controller…</Act></div>
       <p class={shared.care}>A reading is a note of a look: Natch does not watch the kiln.</p>
     </Screen>
   );

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { problemOf } from "../../api/problem";
 import type { KeptAct } from "../../offline/kept-act";
 import { placingAct } from "./load-acts";
-import { refusedLoad, wareOf } from "./refused-load";
+import { askingText, refusedLoad, wareOf, whomToAsk } from "./refused-load";
 
 function parked(ware: { id: string; mark: string }[], problem: Record<string, unknown>): KeptAct {
   const { path, fields, verb, about, words } = placingAct({ id: "l1", number: "F-211" }, ware, 100);
@@ -34,6 +34,24 @@ describe("refusedLoad", () => {
 
   it("leaves every other act alone", () => {
     expect(refusedLoad({ ...parked([L06], { title: "No." }), verb: "moved" })).toBeNull();
+  });
+});
+
+describe("askingText", () => {
+  it("says what is wanted, why it was not taken and where it can be answered", () => {
+    const act = parked([L06], { type: "/problems/load-settled", title: "That load is settled.", detail: "F-211 was settled at 16:00.", settled_by: "Piet Arrowby", next_load: NEXT });
+    const said = refusedLoad(act);
+
+    expect(said && whomToAsk(said)).toBe("Piet");
+    expect(said && askingText(act, said, "https://barn.example")).toBe("Can L06 still go on F-211? Natch says: F-211 was settled at 16:00. Else I put it on F-213. https://barn.example/loads/l1");
+  });
+
+  it("asks a role where nobody settled it, and nobody where nobody can say otherwise", () => {
+    const cutOff = refusedLoad(parked([L06], { title: "Too late.", ask: "technician", next_load: null }));
+    const damp = refusedLoad(parked([L06], { title: "Damp.", next_load: null }));
+
+    expect(cutOff && whomToAsk(cutOff)).toBe("a technician");
+    expect(damp && whomToAsk(damp)).toBeNull();
   });
 });
 

@@ -37,6 +37,20 @@ export function wareOf({ about }: KeptAct): { id: string; mark: string }[] {
   return ids.map((id, place) => ({ id, mark: marks[place] ?? "" }));
 }
 
+/** Whom to ask: who settled it, else whoever may say otherwise; null where nobody can. */
+export function whomToAsk({ settledBy, asks }: RefusedLoad): string | null {
+  return settledBy?.split(" ")[0] ?? (asks === null ? null : `a ${asks}`);
+}
+
+/** The letter that asks: what is wanted, why it was not taken, and where it can be answered. */
+export function askingText(act: KeptAct, said: RefusedLoad, address: string): string {
+  const marks = wareOf(act).map(({ mark }) => mark).join(", ") || act.about["marks"] || "ware";
+  const number = act.about["number"] ?? "the load";
+  const why = act.problem?.detail ? ` Natch says: ${act.problem.detail}` : "";
+  const instead = said.nextLoad === null ? "" : ` Else I put it on ${said.nextLoad.number}.`;
+  return `Can ${marks} still go on ${number}?${why}${instead} ${address}/loads/${act.about["load_id"] ?? ""}`;
+}
+
 /** Null for any other act. */
 export function refusedLoad(act: KeptAct): RefusedLoad | null {
   const { problem, about } = act;

@@ -5,19 +5,24 @@ import type { PersonRef } from "../../api/shapes";
 import { temperature } from "../../domain/format";
 import type { Units } from "../../domain/format";
 import { Choice, Field } from "../../ui/act";
-import { useScreen } from "../common/use-screen";
+import { useScreen, useWholeList } from "../common/use-screen";
+import type { Screen } from "../common/use-screen";
 import { litresWords } from "./queue-words";
 import type { Slot } from "./slot";
 
-const KINDS = [{ value: "bisque", words: "Bisque" }, { value: "glaze", words: "Glaze" }, { value: "test", words: "Test" }] as const;
+export const FIRINGS = [{ value: "bisque", words: "Bisque" }, { value: "glaze", words: "Glaze" }, { value: "test", words: "Test" }] as const;
 
 export interface SlotLists {
   programmes: readonly Programme[];
   people: readonly PersonRef[];
 }
 
+export function useProgrammes(): Screen<Page<Programme>> & { again: () => void } {
+  return useWholeList<Page<Programme>>("programmes/", { every_s: 600 });
+}
+
 export function useSlotLists(): SlotLists {
-  const programmes = useScreen<Page<Programme>>("programmes/", { every_s: 600 });
+  const programmes = useProgrammes();
   const people = useScreen<Page<PersonRef>>("members/", { every_s: 600 });
   return { programmes: programmes.state === "ready" ? programmes.value.results : [], people: people.state === "ready" ? people.value.results : [] };
 }
@@ -44,7 +49,7 @@ export function SlotFields({ slot, set, kilns, lists: { programmes, people }, un
   return (
     <>
       <Choice legend="Kiln" name="kiln" options={usable.map((kiln) => ({ value: kiln.id, words: `${kiln.number} ${kiln.name}`, note: kilnNote(kiln, units) }))} chosen={slot.kilnId} onChoose={(kilnId) => { set({ kilnId }); }} />
-      {hasKind && <Choice<FiringKind> legend="Firing" name="kind" options={KINDS} chosen={slot.kind} onChoose={(kind) => { set({ kind, programmeId: null }); }} />}
+      {hasKind && <Choice<FiringKind> legend="Firing" name="kind" options={FIRINGS} chosen={slot.kind} onChoose={(kind) => { set({ kind, programmeId: null }); }} />}
       <Field label="Cone, as on its foot: 04 and 4 are two cones" name="cone" value={slot.cone} onType={(cone) => { set({ cone }); }} wrong={wrongAt("cone")} />
       {fitting.length > 0 && (
         <Choice

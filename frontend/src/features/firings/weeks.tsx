@@ -5,10 +5,10 @@ import { count, joinFacts, upperFirst } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { useIsWide } from "../orders/use-wide";
 import css from "./kilns.module.css";
 import { KilnsTabs } from "./kilns-tabs";
@@ -22,14 +22,7 @@ const TITLE = "Four weeks";
 
 export function WeeksScreen() {
   const screen = useWeeks();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready weeks={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title={TITLE} screen={screen}>{(value, heardAt) => <Ready weeks={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 const ACTIVE: ReadonlySet<string> = new Set(["open", "settled", "loading", "firing", "stopped", "cooling", "opened"]);

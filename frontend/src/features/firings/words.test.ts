@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { ConeSeen } from "../../api/shapes-firings";
 import { coneSet } from "./cone-series";
-import { conesWords } from "./cone-words";
+import { conesWords, ranHot } from "./cone-words";
 import { fit, kiln, load, PIET } from "./firing-sample";
 import { comingEvidence, fitWords, kilnVerdict, loadVerdict, openingWords, slotWords } from "./load-words";
 import { shortly } from "./queue-words";
@@ -65,6 +65,24 @@ describe("slots", () => {
     const coming = { id: "l", number: "F-211", starts_at: "2026-11-02T18:00:00Z", kind: "bisque", cone: "04", state: "open", cutoff_at: "2026-11-02T16:00:00Z", pieces: 5 };
     expect(comingEvidence(coming, AROUND)).toBe("bisque, cone 04 · 5 pieces · open until Mon 2 Nov, 16:00");
     expect(comingEvidence({ ...coming, cutoff_at: "2026-10-31T08:00:00Z" }, AROUND)).toContain("past its cut-off");
+  });
+});
+
+describe("ranHot", () => {
+  it("says where the guard leans", () => {
+    expect(ranHot([1, 2, 3].map((level) => cone(level, "guard", level === 3 ? 3 : 12)))).toBe("ran hot: guard cone leaning on top");
+    expect(ranHot([1, 2].map((level) => cone(level, "guard", 2)))).toBe("ran hot: guard cone leaning on all shelves");
+  });
+
+  it("says nothing of a guard that stands, or was never set", () => {
+    expect(ranHot([cone(1, "guard", 12), cone(2, "guard", 0), cone(1, "firing", 6)])).toBeNull();
+    expect(ranHot([cone(1, "firing", 7)])).toBeNull();
+  });
+
+  it("stands in the verdict of the load", () => {
+    const { verdict } = loadVerdict(load({ state: "unloaded", outcome: "fired", cones: [cone(1, "guard", 3)] }), AROUND);
+
+    expect(verdict).toBe("Fired, ran hot");
   });
 });
 

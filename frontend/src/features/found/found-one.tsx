@@ -7,11 +7,12 @@ import { Tray } from "../../ui/frame";
 import { Block, Fact } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { StageMark } from "../../ui/marks";
-import { Failed, Waiting } from "../common/failed";
+import { Photos } from "../common/photos";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { Toggles } from "../../ui/toggles";
 import order from "../orders/order.module.css";
 import { markOf } from "../pieces/stage";
@@ -23,14 +24,7 @@ const HOME = "/orders";
 
 export function FoundOneScreen({ id = "" }: { id?: string }) {
   const screen = useFoundScreen(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Found" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Found" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Found" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ snapshot, heardAt }: { snapshot: Parameters<typeof useFoundOne>[0]; heardAt: Date | null }) {
@@ -46,6 +40,7 @@ function Ready({ snapshot, heardAt }: { snapshot: Parameters<typeof useFoundOne>
     <Screen title="Found" when={mark || "no mark"} within={HOME} heardAt={heardAt} tray={<FoundTray one={one} />}>
       <SaidLine mark={mark || "found"} saying={one.saying} />
       <Standing drawing={<StageMark name={markOf(found.looks, "")} />} verdict={upperFirst(found.what)} evidence={joinFacts(found.looks_words, found.place?.name)} />
+      {found.photo_ids.length > 0 && <Fact label={found.photo_ids.length > 1 ? "photos" : "photo"}><Photos ids={found.photo_ids} of={`of the ${found.what}`} /></Fact>}
       <Fact label="found" value={upperFirst(dayAndClock(new Date(found.found_at), now, zone))} note={found.found_by.first_name} />
       {(size !== "" || found.body) && <Fact label="size" value={size || "not measured"} note={found.body?.name} />}
       <Fact label="kept" natch={found.is_notice_past ? "hand" : "none"} value={found.state === "open" ? upperFirst(keptWords(found, { now, zone }).replace(/^kept /, "")) : found.state === "returned" ? "Given back" : "Let go"} note={found.state === "open" ? "nobody’s until then; no load may take it" : undefined} />

@@ -7,7 +7,7 @@ export function foundRow(change: Partial<FoundRow> = {}): FoundRow {
   return {
     id: "f1", what: "square tile", mark_seen: "", place: { id: "d3", name: "Rack D3" }, x_mm: 150, y_mm: 150, height_mm: 12, body: null,
     looks: "bone_dry", looks_words: "bone dry", found_at: "2026-10-30T09:00:00Z", found_by: nessa, notice_date: "2026-11-29", is_notice_past: false,
-    state: "open", piece: null, claims_count: 0, ended_at: null, returned_to: null, ...change,
+    state: "open", piece: null, claims_count: 0, photo_ids: [], ended_at: null, returned_to: null, ...change,
   };
 }
 

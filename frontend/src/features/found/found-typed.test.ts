@@ -14,4 +14,11 @@ describe("found ware", () => {
     const again = foundAgain({ body: foundFields({ ...typed, y: "wide" }, UNITS), about: { place_name: "Rack D3" } }, UNITS);
     expect(again).toEqual({ ...typed, what: "square tile", y: "wide" });
   });
+
+  it("names again the photos that went before it was not taken", () => {
+    const again = foundAgain({ body: { ...foundFields(typed, UNITS), photo_ids: ["p1"] }, about: {} }, UNITS);
+
+    expect(foundFields(again, UNITS)["photo_ids"]).toEqual(["p1"]);
+    expect(foundFields(typed, UNITS)).not.toHaveProperty("photo_ids");
+  });
 });

@@ -5,10 +5,10 @@ import { upperFirst } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import type { FoundListView } from "./found-view";
 import { foundEvidence, foundNatch } from "./found-words";
 import { useFoundList } from "./use-found";
@@ -17,14 +17,7 @@ const HOME = "/orders";
 
 export function FoundScreen() {
   const screen = useFoundList();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Found" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Found" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready view={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Found" within={HOME} screen={screen}>{(value, heardAt) => <Ready view={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ view: { rows, taken }, heardAt }: { view: FoundListView; heardAt: Date | null }) {

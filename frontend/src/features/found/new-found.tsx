@@ -2,6 +2,7 @@
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { useState } from "preact/hooks";
+import { PhotoField, Photos } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useSession } from "../common/session";
 import order from "../orders/order.module.css";
@@ -28,6 +29,8 @@ export function NewFoundScreen() {
   return (
     <Screen title="Found" when="something without a name" within={HOME} isSeam={false} tray={<Tray><MainAct onPress={form.keep} wide="Keep it">Keep</MainAct></Tray>}>
       {wrong && <p class={order.wrong} role="alert">{wrong}</p>}
+      <Photos ids={draft.photoIds} of="of it" />
+      <PhotoField photos={draft.photos} onChange={(photos) => { change({ photos }); }} />
       <Field label="What is it" name="what" value={draft.what} onType={(what) => { change({ what }); }} wrong={wrongAt("#/what")} />
       <div class={order.stack}>
         <Act onPress={() => { place(true); }}>{draft.placeName === "" ? "Where does it stand…" : `On ${draft.placeName}`}</Act>

@@ -33,7 +33,7 @@ export function useNewFound(): NewFoundForm {
     const id = uuid7();
     refused.letGo();
     const about = { form: FORM, what: draft.what.trim(), place_name: draft.placeName };
-    void act({ id, path: "found/", fields: foundFields(draft, units), basedOn: 0, verb: "found_ware", about, words: `Found: ${draft.what.trim()}`, creates: [id] }).then(() => {
+    void act({ id, path: "found/", fields: foundFields(draft, units), photos: draft.photos, basedOn: 0, verb: "found_ware", about, words: `Found: ${draft.what.trim()}`, creates: [id] }).then(() => {
       clear();
       route("/found");
     });

@@ -3,8 +3,10 @@ import { useState } from "preact/hooks";
 import { asTyped } from "../../domain/typed";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Pair, Tray } from "../../ui/frame";
+import { PhotoField } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useSession } from "../common/session";
+import type { TakenPhoto } from "../common/taken-photo";
 import css from "./mould.module.css";
 import { partNote } from "./mould-words";
 import type { MouldNow } from "./use-mould";
@@ -114,15 +116,17 @@ const FINDINGS = [
 ] as const;
 
 function Look({ mould: { set }, screen }: Asked) {
+  const [photos, change] = useState<TakenPhoto[]>([]);
   const [partId, choosePart] = useState(set.parts[0]?.id ?? null);
   const part = set.parts.find((one) => one.id === partId);
   return (
     <>
       <Choice legend="Part" name="part" options={set.parts.map((one) => ({ value: one.id, words: one.name }))} chosen={partId} onChoose={choosePart} />
+      <PhotoField photos={photos} onChange={change} />
       <p>How is the finest line of it?</p>
       <div class={css.two}>
         {FINDINGS.map((finding) => (
-          <Act key={finding.value} isDisabled={!part} onPress={() => { if (part) screen.look(part, finding.value, finding.words.toLowerCase()); }}>{finding.words}</Act>
+          <Act key={finding.value} isDisabled={!part} onPress={() => { if (part) screen.look(part, finding.value, finding.words.toLowerCase(), photos); }}>{finding.words}</Act>
         ))}
       </div>
     </>

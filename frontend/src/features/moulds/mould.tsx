@@ -1,18 +1,21 @@
 /** One mould set: parts and place, how damp, how worn, its line of castings, who has booked it. */
+import type { InspectionRow } from "../../api/shapes-moulds";
 import { clock, date, dayAndClock } from "../../domain/clock";
 import { joinFacts, mass, upperFirst } from "../../domain/format";
 import { Act, SmallAct } from "../../ui/act";
 import { Block, Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { Cautions } from "../common/cautions";
-import { Failed, Waiting } from "../common/failed";
+import { Photos } from "../common/photos";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { basisWords, drynessWord } from "./dryness";
 import { DrynessBar } from "./dryness-bar";
 import css from "./mould.module.css";
+import { detailPair } from "./mould-detail";
 import { MouldSheets, MouldTray } from "./mould-sheets";
 import { castingWords, partNote, partsWords, wearWords } from "./mould-words";
 import { useMouldNow } from "./use-mould";
@@ -24,14 +27,7 @@ const HOME = "/bench";
 
 export function MouldScreen({ id = "" }: { id?: string }) {
   const screen = useMouldNow(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Mould" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Mould" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} mould={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Mould" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} mould={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 interface Shown {
@@ -62,6 +58,7 @@ function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {
       <LastWeight {...shown} />
       <Fact label="parts" value={partsWords(set.parts)} />
       <Fact label="pressed" value={wear.value} note={wear.note} natch={isTired(set.wear.word) ? "hand" : "none"} />
+      <Detail {...shown} />
       <Fact label="advice" value={upperFirst(readiness.advice.reason)} />
       <Cautions words={readiness.cautions} />
       <div class={css.more}>
@@ -73,6 +70,21 @@ function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {
       <Castings {...shown} />
       <Bookings {...shown} />
     </Screen>
+  );
+}
+
+/** The first photo beside the latest: side by side a worn line shows. */
+function Detail({ mould: { set }, screen, now, zone }: Shown) {
+  const pair = detailPair(screen.looks);
+  if (pair === null) return null;
+  const { first, latest } = pair;
+  const part = set.parts.find((one) => one.id === pair.partId)?.name ?? "a part laid aside";
+  const words = (look: InspectionRow): string => `${date(new Date(look.happened_at), now, zone)}, ${look.finding}`;
+  const ids = [first, latest].flatMap((look) => look?.photo_ids.slice(0, 1) ?? []);
+  return (
+    <Fact label="detail" value={upperFirst(part)} note={latest ? `first ${words(first)} · latest ${words(latest)}` : words(first)}>
+      <Photos ids={ids} of={`of the detail of ${set.label}, ${part}`} />
+    </Fact>
   );
 }
 

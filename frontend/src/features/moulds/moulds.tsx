@@ -5,9 +5,9 @@ import type { MouldSetAnswer } from "../../api/shapes-moulds";
 import { joinFacts, percent } from "../../domain/format";
 import { Field } from "../../ui/act";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { useWholeList } from "../common/use-screen";
+import { WhenHeard } from "../common/when-heard";
 import { drynessWord } from "./dryness";
 import css from "./mould.module.css";
 import { partNote } from "./mould-words";
@@ -17,22 +17,20 @@ const TITLE = "Moulds";
 export function MouldsScreen() {
   const screen = useWholeList<Page<MouldSetAnswer>>("mould-sets/");
   const [letters, type] = useState("");
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} failure={screen.failure} again={screen.again} />;
-    case "ready": {
-      const found = screen.value.results.filter((set) => textOf(set).includes(letters.trim().toLowerCase()));
-      return (
-        <Screen title={TITLE} heardAt={screen.isFresh ? null : screen.heardAt}>
-          <div class={css.form}><Field label="Find by label, part, owner, shelf" type="search" name="q" value={letters} onType={type} /></div>
-          <Block name="Sets" count={found.length}>{found.map((set) => <MouldLine key={set.id} set={set} />)}</Block>
-          {found.length === 0 && <Fact label="" natch="done" value="No mould by that name." />}
-        </Screen>
-      );
-    }
-  }
+  return (
+    <WhenHeard title={TITLE} screen={screen}>
+      {({ results }, heardAt) => {
+        const found = results.filter((set) => textOf(set).includes(letters.trim().toLowerCase()));
+        return (
+          <Screen title={TITLE} heardAt={heardAt}>
+            <div class={css.form}><Field label="Find by label, part, owner, shelf" type="search" name="q" value={letters} onType={type} /></div>
+            <Block name="Sets" count={found.length}>{found.map((set) => <MouldLine key={set.id} set={set} />)}</Block>
+            {found.length === 0 && <Fact label="" natch="done" value="No mould by that name." />}
+          </Screen>
+        );
+      }}
+    </WhenHeard>
+  );
 }
 
 function textOf(set: MouldSetAnswer): string {

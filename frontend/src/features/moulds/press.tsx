@@ -7,11 +7,11 @@ import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { Toggles } from "../../ui/toggles";
 import { Cautions } from "../common/cautions";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { drynessWord, nextPressWords } from "./dryness";
 import { DrynessBar } from "./dryness-bar";
 import css from "./mould.module.css";
@@ -25,14 +25,7 @@ const HOME = "/bench";
 
 export function PressScreen({ id = "" }: { id?: string }) {
   const screen = useMouldNow(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Press" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Press" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} mould={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Press" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} mould={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {

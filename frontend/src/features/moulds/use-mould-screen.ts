@@ -1,12 +1,13 @@
 import { useState } from "preact/hooks";
 import type { Page } from "../../api/pages";
-import type { BookingRow, CastingRow, MouldPartRow, MouldWeighing } from "../../api/shapes-moulds";
+import type { BookingRow, CastingRow, InspectionRow, MouldPartRow, MouldWeighing } from "../../api/shapes-moulds";
 import { mass } from "../../domain/format";
 import { quantity } from "../../domain/typed";
 import { instantOf } from "../../domain/wall";
 import { unseenBy } from "../../offline/kept-act";
 import type { JsonObject, KeptAct } from "../../offline/kept-act";
 import { hasGrant, useSession } from "../common/session";
+import type { TakenPhoto } from "../common/taken-photo";
 import { useKeptActs } from "../common/use-outbox";
 import { useRefused } from "../common/use-refused";
 import type { Refused } from "../common/use-refused";
@@ -21,6 +22,7 @@ export interface MouldScreenState {
   castings: readonly CastingRow[];
   bookings: readonly BookingRow[];
   weighings: readonly MouldWeighing[];
+  looks: readonly InspectionRow[];
   kept: readonly KeptAct[];
   saying: Saying;
   weighRefused: Refused;
@@ -33,7 +35,7 @@ export interface MouldScreenState {
   book: (from: string, until: string) => boolean;
   giveUp: (booking: BookingRow) => void;
   tell: (part: MouldPartRow, kind: string, words: string, reason: string) => void;
-  look: (part: MouldPartRow, finding: string, words: string) => void;
+  look: (part: MouldPartRow, finding: string, words: string, photos: readonly TakenPhoto[]) => void;
 }
 
 const listOf = <Row>(screen: { state: string; value?: Page<Row> }): readonly Row[] => (screen.state === "ready" ? screen.value?.results ?? [] : []);
@@ -46,6 +48,7 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
   const castings = useScreen<Page<CastingRow>>(`${path}castings/`, { every_s: 600 });
   const bookings = useScreen<Page<BookingRow>>(`${path}bookings/`);
   const weighings = useScreen<Page<MouldWeighing>>(`${path}weighings/`);
+  const looks = useScreen<Page<InspectionRow>>(`${path}inspections/`, { every_s: 600 });
   const seq = readiness.journal_seq;
   const saying = useSaid(seq);
   const weighRefused = useRefused("mould_weighed", set.id);
@@ -55,12 +58,12 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
   const isMine = set.owner === null || set.owner.id === meId || membership.member.roles.includes("owner");
 
   /** A booking is given up, not undone; giving up is final. */
-  const keep = (tail: string, verb: string, fields: JsonObject, said: string, isUnderSet = true): void => {
-    void saying.say({ path: isUnderSet ? `${path}${tail}` : tail, fields, basedOn: seq, verb, about: { set_id: set.id }, words: `${set.label}: ${said}` }, said, verb !== "booked" && verb !== "gave_up_booking");
+  const keep = (tail: string, verb: string, fields: JsonObject, said: string, isUnderSet = true, photos: readonly TakenPhoto[] = []): void => {
+    void saying.say({ path: isUnderSet ? `${path}${tail}` : tail, fields, photos, basedOn: seq, verb, about: { set_id: set.id }, words: `${set.label}: ${said}` }, said, verb !== "booked" && verb !== "gave_up_booking");
     open("none");
   };
   return {
-    castings: listOf(castings), bookings: listOf(bookings), weighings: listOf(weighings), kept, saying, weighRefused, bookRefused, sheet, open,
+    castings: listOf(castings), bookings: listOf(bookings), weighings: listOf(weighings), looks: listOf(looks), kept, saying, weighRefused, bookRefused, sheet, open,
     may: {
       weigh: hasGrant(membership, "press_own"), book: hasGrant(membership, "book_moulds"),
       edit: isMine && hasGrant(membership, "edit_own_moulds"), report: hasGrant(membership, "report_damage"),
@@ -79,6 +82,6 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
     },
     giveUp: (booking) => { keep(`bookings/${booking.id}/endings/`, "gave_up_booking", {}, "Booking given up"); },
     tell: (part, kind, words, reason) => { keep(`mould-parts/${part.id}/events/`, "mould_part_told", { kind, reason }, `${part.name} ${words}`, false); },
-    look: (part, finding, words) => { keep("inspections/", "inspected", { part_id: part.id, finding }, `${part.name} looks ${words}`); },
+    look: (part, finding, words, photos) => { keep("inspections/", "inspected", { part_id: part.id, finding }, `${part.name} looks ${words}`, true, photos); },
   };
 }

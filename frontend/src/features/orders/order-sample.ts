@@ -70,7 +70,7 @@ export function livesAnswer(): LivesAnswer {
 export function told(id: string, happened_at: string, change: Partial<OrderTold> = {}): OrderTold {
   return {
     id, seq: 1, verb: "came_to", kind: "making", words: "", lines: [{ words: "joined", marks: ["S05"], piece_ids: ["s05"] }],
-    happened_at, written_at: happened_at, is_late: false, member: odile, device: "phone", note: null, has_hidden_note: false, corrects: null,
+    happened_at, written_at: happened_at, is_late: false, member: odile, device: "phone", note: null, has_hidden_note: false, photo_ids: [], has_hidden_photos: false, corrects: null,
     is_taken_back: false, taken_back_by: null, taken_back_at: null, came_from_other_order: false, ...change,
   };
 }

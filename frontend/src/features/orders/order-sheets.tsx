@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import { Act, Choice, Count, Field, MainAct } from "../../ui/act";
 import { close, plan, promise } from "./order-acts";
 import type { Closing } from "./order-acts";
+import { ChangeWordsSheet } from "./order-change-sheet";
 import { isGivable, linesToMatch } from "./order-sheet-parts";
 import { AssignSheet, GiveSheet, MatchSheet } from "./order-piece-sheets";
 import { promisedWords } from "./order-words";
@@ -22,6 +23,8 @@ export function OrderSheetScreen({ order, around }: SheetProps) {
 
 function Sheet({ order, around }: SheetProps) {
   switch (order.sheet) {
+    case "words":
+      return <ChangeWordsSheet order={order} />;
     case "promise":
       return <PromiseSheet order={order} around={around} />;
     case "assign":
@@ -50,6 +53,7 @@ function ChangeSheet({ order }: { order: Order }) {
     <SheetFrame order={order}>
       <div class={css.stack}>
         <Act isDisabled={!may.change || !isOpen} onPress={open("promise")}>Promise another day…</Act>
+        <Act isDisabled={!may.change || !isOpen} onPress={open("words")}>Client, use, a note…</Act>
         <Act isDisabled={!may.plan || !hasLines} onPress={open("assign")}>Put a piece in…</Act>
         {linesToMatch(answer).length > 0 && <Act isDisabled={!may.plan} onPress={open("match")}>Stand two together…</Act>}
         <Act isDisabled={!may.plan || !isOpen || !hasLines} onPress={open("plan")}>Plan more…</Act>

@@ -2,10 +2,10 @@
 import type { OrderAnswer } from "../../api/shapes-orders";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { OrderStory } from "./order-story";
 import { WideOrder } from "./order-wide";
 import { useOrder, useOrderScreen } from "./use-order";
@@ -16,19 +16,12 @@ const HOME = "/orders";
 
 export function OrderStoryScreen({ id = "" }: { id?: string }) {
   const screen = useOrderScreen(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Story" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Story" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Story" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} again={screen.again} heardAt={heardAt} />}</WhenHeard>;
 }
 
-function Ready({ snapshot, heardAt }: { snapshot: OrderAnswer; heardAt: Date | null }) {
+function Ready({ snapshot, again, heardAt }: { snapshot: OrderAnswer; again: () => void; heardAt: Date | null }) {
   const around = { now: useNow(), zone: useZone() };
-  const order = useOrder(snapshot);
+  const order = useOrder(snapshot, again);
   const isWide = useIsWide();
   const { commission } = snapshot;
   if (order.sheet !== "none") return <OrderSheetScreen order={order} around={around} />;

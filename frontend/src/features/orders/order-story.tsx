@@ -8,12 +8,13 @@ import type { Around } from "./order-words";
 import { StoryLines } from "./story-lines";
 import css from "./story.module.css";
 import { FILTERS, storyWeeks } from "./story-view";
-import { useFilter, useOlder, useStory } from "./use-story";
+import { useFilter, useOlder, useStory, useTable } from "./use-story";
 import type { Story } from "./use-story";
 
 export function OrderStory({ orderId, kept, around }: { orderId: string; kept: readonly KeptTelling[]; around: Around }) {
   const [filter, choose] = useFilter();
   const story = useStory(orderId, filter);
+  const table = useTable(orderId);
   const told = new Set(story.rows.map((row) => row.id));
   const fresh = filter === "all" ? kept.filter((telling) => !told.has(telling.id)) : [];
   return (
@@ -23,6 +24,7 @@ export function OrderStory({ orderId, kept, around }: { orderId: string; kept: r
         <Fact key={telling.id} label={clock(telling.at, around.zone)} natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"} />
       ))}
       <Rows key={filter} story={story} around={around} isFirst={fresh.length === 0} isAll={filter === "all"} />
+      <div class={css.older}><Act spoken="This story as a table, to keep or to print" onPress={() => { location.assign(table(filter)); }}>As a table</Act></div>
     </section>
   );
 }

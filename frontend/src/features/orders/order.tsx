@@ -2,11 +2,11 @@
 import type { OrderAnswer } from "../../api/shapes-orders";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { DeliveryDrawing } from "./delivery";
 import { LifeLine } from "./life-line";
 import { Lines, Promise, Warnings } from "./order-head";
@@ -27,19 +27,12 @@ export const HOME = "/orders";
 
 export function OrderScreen({ id = "" }: { id?: string }) {
   const screen = useOrderScreen(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Order" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Order" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Order" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} again={screen.again} heardAt={heardAt} />}</WhenHeard>;
 }
 
-function Ready({ snapshot, heardAt }: { snapshot: OrderAnswer; heardAt: Date | null }) {
+function Ready({ snapshot, again, heardAt }: { snapshot: OrderAnswer; again: () => void; heardAt: Date | null }) {
   const around = { now: useNow(), zone: useZone() };
-  const order = useOrder(snapshot);
+  const order = useOrder(snapshot, again);
   const isWide = useIsWide();
   if (order.sheet !== "none") return <OrderSheetScreen order={order} around={around} />;
   return isWide ? <WideOrder order={order} heardAt={heardAt} around={around} /> : <PhoneOrder order={order} heardAt={heardAt} around={around} />;

@@ -13,6 +13,7 @@ import { actStore } from "../../offline/store";
 import { SessionContext } from "../common/session";
 import { NewOrderScreen } from "./new-order";
 import { OrderScreen } from "./order";
+import { OrderStoryScreen } from "./order-story-screen";
 import { livesAnswer, orderAnswer } from "./order-sample";
 
 const membership: Membership = {
@@ -122,6 +123,30 @@ describe("an order", () => {
     });
   });
 
+  it("is written anew at once, only where nobody else did meanwhile, and keeps what was typed when it was not taken", async () => {
+    const { root, show } = await phone();
+    const sent: { method: string; match: string | null; body: unknown }[] = [];
+    const moved = { type: "/problems/precondition-failed", title: "It was changed meanwhile.", status: 412, detail: "Look at it again.", errors: [] };
+    const answers = [new Response(JSON.stringify(moved), { status: 412, headers: { "Content-Type": "application/problem+json" } })];
+    vi.stubGlobal("fetch", (_: string, call: RequestInit) => {
+      if (call.method !== "PATCH") return Promise.reject(new TypeError("no signal in a test"));
+      sent.push({ method: call.method, match: new Headers(call.headers).get("If-Match"), body: JSON.parse(String(call.body)) });
+      return Promise.resolve(answers[0]);
+    });
+    await show(<OrderScreen id="c102" />);
+    act(root, "Change…").click();
+    await sleep(20);
+    act(root, "Client, use, a note").click();
+    await sleep(20);
+
+    await type(root, "client_name", "Wainfleet");
+    act(root, "Keep").click();
+
+    await vi.waitFor(() => { expect(root.querySelector("[role=alert]")?.textContent).toBe("Look at it again."); });
+    expect(sent).toMatchObject([{ method: "PATCH", match: '"1"', body: { client_name: "Wainfleet", based_on: 100 } }]);
+    expect(field(root, "client_name").value).toBe("Wainfleet");
+  });
+
   it("ends only by a second step that says why", async () => {
     const { root, outbox, show } = await phone();
     await show(<OrderScreen id="c102" />);
@@ -137,6 +162,24 @@ describe("an order", () => {
     await type(root, "reason", "no longer wanted");
     act(root, "Cancel C-102").click();
     await vi.waitFor(() => { expect(outbox.state().acts.map((one) => one.body["kind"])).toEqual(["cancelled"]); });
+  });
+});
+
+describe("the story of an order", () => {
+  it("can be had as a table, of what is shown", async () => {
+    const { root, reading, show } = await phone();
+    reading.setQueryData(["barn", "commissions/c102/history/?filter=all"], { results: [], next: null });
+    reading.setQueryData(["barn", "commissions/c102/history/?filter=losses"], { results: [], next: null });
+    const went: string[] = [];
+    vi.spyOn(location, "assign").mockImplementation((to) => { went.push(String(to)); });
+    await show(<OrderStoryScreen id="c102" />);
+
+    root.querySelector<HTMLInputElement>('input[value="losses"]')?.click();
+    await sleep(30);
+    act(root, "As a table").click();
+
+    expect(went).toEqual(["/api/v1/studios/barn/commissions/c102/history.csv?filter=losses"]);
+    vi.restoreAllMocks();
   });
 });
 

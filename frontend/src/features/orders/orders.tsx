@@ -4,10 +4,10 @@ import { joinFacts, upperFirst } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { awayWords, dueWords, promisedWords, rowEvidence } from "./order-words";
 import type { Around } from "./order-words";
 import type { NewRow, OrdersView } from "./orders-view";
@@ -15,14 +15,7 @@ import { useOrders, useOrdersScreen } from "./use-orders";
 
 export function OrdersScreen() {
   const screen = useOrdersScreen();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Orders" isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Orders" failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Orders" screen={screen}>{(value, heardAt) => <Ready snapshot={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ snapshot, heardAt }: { snapshot: OrdersAnswer; heardAt: Date | null }) {

@@ -7,7 +7,7 @@ import type { Order, OrderSheet } from "./use-order";
 const HOME = "/orders";
 
 const TITLES: Record<Exclude<OrderSheet, "none">, string> = {
-  change: "something else", promise: "another day", assign: "put a piece in", match: "stand together", plan: "plan more", give: "hand over", end: "close or cancel",
+  change: "something else", words: "what is written", promise: "another day", assign: "put a piece in", match: "stand together", plan: "plan more", give: "hand over", end: "close or cancel",
 };
 
 /** What is asked, with the act that keeps it nearest the thumb. */

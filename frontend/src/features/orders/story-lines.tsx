@@ -1,6 +1,7 @@
 /** The lines of a story on its own seam: when, left; what of which piece, right. */
 import { Natch } from "../../ui/natch";
 import { Evidence } from "../../ui/seam";
+import { Photos } from "../common/photos";
 import css from "./story.module.css";
 import type { StoryLine, StoryWeek } from "./story-view";
 
@@ -43,6 +44,7 @@ function Line({ line, isNewest, isSame, isSameDay }: { line: StoryLine; isNewest
           <b class={line.isTakenBack ? css.gone : undefined}>{line.words}</b>
           <Evidence words={line.evidence} />
           {line.note !== null && <p class={css.note}>{line.note}</p>}
+          <Photos ids={line.photoIds} of={`with ${line.words}, ${line.day} ${line.clock}`} isSmall />
         </div>
       </div>
     </li>

@@ -55,6 +55,15 @@ describe("pages and filters", () => {
     expect(filtered(rows, "all")).toHaveLength(2);
   });
 
+  it("show what came with photos, and what has them in a piece's own story", () => {
+    const rows = [told("a", "2026-10-30T10:00:00Z", { photo_ids: ["p"] }), told("b", "2026-10-29T10:00:00Z", { has_hidden_photos: true }), told("c", "2026-10-28T10:00:00Z")];
+
+    expect(filtered(rows, "photos").map(({ id }) => id)).toEqual(["a", "b"]);
+    expect(storyWeeks(rows, around)[0]?.lines.map((line) => [line.photoIds, line.evidence])).toEqual([
+      [["p"], "Odile"], [[], "its photos stand in the piece’s own story · Odile"], [[], "Odile"],
+    ]);
+  });
+
   it("follow the server's address from under the studio", () => {
     expect(pathUnder("/api/v1/studios/barn/", "/api/v1/studios/barn/commissions/x/history/?cursor=abc")).toBe("commissions/x/history/?cursor=abc");
   });

@@ -11,15 +11,17 @@ export const FILTERS = [
   { value: "firings", words: "Firings" },
   { value: "promises", words: "Promises" },
   { value: "clients", words: "Client" },
+  { value: "photos", words: "Photos" },
 ] as const;
 
 export type StoryFilter = (typeof FILTERS)[number]["value"];
 
-const KINDS: Record<Exclude<StoryFilter, "all">, ToldKind> = { losses: "loss", firings: "firing", promises: "promise", clients: "client" };
+const KINDS: Record<Exclude<StoryFilter, "all" | "photos">, ToldKind> = { losses: "loss", firings: "firing", promises: "promise", clients: "client" };
 
 /** Rows of a filter among those heard already: until the studio answers, and without signal. */
 export function filtered(rows: readonly OrderTold[], filter: StoryFilter): OrderTold[] {
-  return filter === "all" ? [...rows] : rows.filter((row) => row.kind === KINDS[filter]);
+  if (filter === "all") return [...rows];
+  return rows.filter((row) => (filter === "photos" ? row.photo_ids.length > 0 || row.has_hidden_photos : row.kind === KINDS[filter]));
 }
 
 export interface StoryLine {
@@ -31,6 +33,7 @@ export interface StoryLine {
   words: string;
   evidence: string;
   note: string | null;
+  photoIds: readonly string[];
   isTakenBack: boolean;
   isLoss: boolean;
 }
@@ -73,21 +76,23 @@ function linesOf(row: OrderTold, { now, zone }: Around): StoryLine[] {
     day: `${wall.weekday} ${String(wall.day)}`, clock: clock(at, zone), evidence: evidenceOf(row, now, zone),
     isTakenBack: row.is_taken_back, isLoss: row.kind === "loss",
   };
-  const own = row.words === "" ? [] : [{ ...base, key: row.id, marks: "", pieceIds: [], words: upperFirst(row.words), note: row.note }];
+  const own = row.words === "" ? [] : [{ ...base, key: row.id, marks: "", pieceIds: [], words: upperFirst(row.words), note: row.note, photoIds: row.photo_ids }];
   const pieces = row.lines.map((line, place) => ({
     ...base, key: `${row.id}-${String(place)}`, marks: markRange(line.marks), words: upperFirst(line.words),
     pieceIds: line.piece_ids.map((id, index) => ({ id, mark: line.marks[index] ?? "" })),
     note: place === 0 && own.length === 0 ? row.note : null,
+    photoIds: place === 0 && own.length === 0 ? row.photo_ids : [],
   }));
   return [...own, ...pieces];
 }
 
-/** Who said it; when it was written, if that was later; what came with the piece; who took it back. */
+/** Who said it; when it was written, if that was later; what came with the piece or is told elsewhere; who took it back. */
 function evidenceOf(row: OrderTold, now: Date, zone: string): string {
   const late = row.is_late ? twoTimes(new Date(row.happened_at), new Date(row.written_at), now, zone).split(" · ")[1] : null;
   const back = row.is_taken_back ? `taken back${row.taken_back_by ? ` by ${row.taken_back_by.first_name}` : ""}` : null;
   const past = row.came_from_other_order && "from before it came to this order";
-  return joinFacts(late, back, past, row.member.first_name);
+  const photos = row.has_hidden_photos && "its photos stand in the piece’s own story";
+  return joinFacts(late, back, past, photos, row.member.first_name);
 }
 
 const CUT = /^(\D*)(\d+)$/;

@@ -12,7 +12,7 @@ import { orderView } from "./order-view";
 import type { OrderView } from "./order-view";
 
 /** What stands in place of the screen while one more thing is asked. */
-export type OrderSheet = "none" | "change" | "promise" | "assign" | "match" | "plan" | "give" | "end";
+export type OrderSheet = "none" | "change" | "words" | "promise" | "assign" | "match" | "plan" | "give" | "end";
 
 export interface Order {
   view: OrderView;
@@ -24,6 +24,8 @@ export interface Order {
   sheet: OrderSheet;
   open: (sheet: OrderSheet) => void;
   keep: (draft: OrderDraft) => void;
+  /** Read the order anew. */
+  again: () => void;
 }
 
 export function useOrderScreen(id: string): Screen<OrderAnswer> & { again: () => void } {
@@ -36,7 +38,7 @@ function useBeside<Value>(path: string): Value | null {
   return screen.state === "ready" ? screen.value : null;
 }
 
-export function useOrder(snapshot: OrderAnswer): Order {
+export function useOrder(snapshot: OrderAnswer, again: () => void): Order {
   const { id, number } = snapshot.commission;
   const view = orderView(snapshot, useKeptActs());
   const outlook = useBeside<OutlookAnswer>(`commissions/${id}/outlook/`);
@@ -51,5 +53,5 @@ export function useOrder(snapshot: OrderAnswer): Order {
     void saying.say({ ...draft, basedOn: snapshot.journal_seq, words: `${number}: ${said}` }, said);
     open("none");
   };
-  return { view, outlook, lives, saying, refused, sheet, open, keep };
+  return { view, outlook, lives, saying, refused, sheet, open, keep, again };
 }

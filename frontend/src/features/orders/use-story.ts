@@ -31,6 +31,12 @@ export function useStory(orderId: string, filter: StoryFilter): Story {
   return { rows, next: null, isPartial: all.state === "ready", failure: own.state === "failed" ? own.failure : null, isLoading: own.state === "loading" };
 }
 
+/** Where the studio gives the whole story, or a filter of it, as a table. */
+export function useTable(orderId: string): (filter: StoryFilter) => string {
+  const { slug } = useSession().membership.studio;
+  return (filter) => studioPath(slug, `commissions/${orderId}/history.csv?filter=${filter}`);
+}
+
 /** One older page, read and kept like any screen. */
 export function useOlder(address: string): Story {
   const { slug } = useSession().membership.studio;

@@ -5,10 +5,10 @@ import { clock, titleTime } from "../../domain/clock";
 import { basis } from "../../domain/format";
 import { SmallAct } from "../../ui/act";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { BenchTray } from "./bench-tray";
 import type { Line } from "./bench-overlay";
 import { wordsOf } from "./bench-words";
@@ -22,14 +22,7 @@ const OLD_MS = 60 * 60_000;
 
 export function BenchScreen() {
   const screen = useBenchScreen();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title={TITLE} screen={screen}>{(value, heardAt) => <Ready snapshot={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ snapshot, heardAt }: { snapshot: BenchAnswer; heardAt: Date | null }) {

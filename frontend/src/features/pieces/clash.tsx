@@ -4,12 +4,12 @@ import { Act } from "../../ui/act";
 import { Halves } from "../../ui/halves";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { useScreen } from "../common/use-screen";
+import { WhenHeard } from "../common/when-heard";
 import css from "./clash.module.css";
 import { askedWords, choiceWords, halfOf, meanwhile, whyTwo } from "./clash-words";
 import { useClash, useOpenClashes } from "./use-clash";
@@ -19,14 +19,7 @@ const HOME = "/racks";
 
 export function ClashScreen({ id = "" }: { id?: string }) {
   const screen = useScreen<ClashAnswer>(`clashes/${id}/`);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} clash={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title={TITLE} within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} clash={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ clash, heardAt }: { clash: ClashAnswer; heardAt: Date | null }) {

@@ -26,7 +26,7 @@ describe("visit", () => {
 
 describe("loss", () => {
   it("says how it ended, why, and whether that is a guess", () => {
-    const given = loss("p1", { state: "scrapped", cause: "cracked", partId: "part1", isGuess: true, reclaim: null });
+    const given = loss("p1", { state: "scrapped", cause: "cracked", partId: "part1", isGuess: true, reclaim: null, photos: [] });
 
     expect(given.fields).toEqual({ stage: "lost", state: "scrapped", cause: "cracked", cause_is_guess: true, part_id: "part1" });
     expect(given.said).toBe("Scrapped: cracked");
@@ -37,7 +37,7 @@ describe("mayDo", () => {
   const maker = ["move_place", "check_own", "cover_own", "advance_own", "scrap_own"];
 
   it("lets a maker carry somebody else's piece and no more", () => {
-    expect(mayDo(pieceSample({ mine: false }), maker, ["maker"])).toEqual({ move: true, check: false, cover: false, advance: false, scrap: false, isHelper: false });
+    expect(mayDo(pieceSample({ mine: false }), maker, ["maker"])).toEqual({ move: true, photo: false, report: false, check: false, cover: false, advance: false, scrap: false, isHelper: false });
   });
 
   it("lets a helper do all but end it", () => {

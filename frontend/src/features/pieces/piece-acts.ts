@@ -4,6 +4,7 @@ import { mass } from "../../domain/format";
 import type { Units } from "../../domain/format";
 import { quantity } from "../../domain/typed";
 import type { JsonObject } from "../../offline/kept-act";
+import type { TakenPhoto } from "../common/taken-photo";
 import type { ScreenAct } from "../common/use-outbox";
 import { feelWords } from "./drying-words";
 import { COVERS } from "./stage";
@@ -43,6 +44,12 @@ export function partEvent(pieceId: string, part: PartWhole, kind: keyof typeof P
   return { path: `parts/${part.id}/events/`, fields: { kind }, verb: kind, about, said: `${part.role} ${PART_SAID[kind]}` };
 }
 
+/** Anybody may say so, of anybody's piece; the maker decides what becomes of it. */
+export function damage(pieceId: string, part: PartWhole, cause: string, photos: readonly TakenPhoto[]): Draft {
+  const about = { piece_id: pieceId, part_id: part.id };
+  return { path: `parts/${part.id}/events/`, fields: { kind: "cracked", cause }, photos, verb: "cracked", about, said: `${part.role} cracked` };
+}
+
 export interface Visit {
   reason?: string;
   grade?: "first" | "second";
@@ -55,6 +62,11 @@ export function visit(pieceId: string, spot: Spot & { act?: string }, { reason, 
   const second = grade === "second" ? ", second" : "";
   const said = spot.state === "bone_dry" ? "Called dry" : `${(spot.act ?? spot.words).charAt(0).toUpperCase()}${(spot.act ?? spot.words).slice(1)}${second}`;
   return { path: `pieces/${pieceId}/stage-events/`, fields, verb: spot.state === "joined" ? "joined" : "stage_set", about, said };
+}
+
+/** Nothing else is said of it. */
+export function photograph(pieceId: string, photos: readonly TakenPhoto[]): Draft {
+  return { path: `pieces/${pieceId}/photos/`, fields: {}, photos, verb: "photographed", about: { piece_id: pieceId }, said: photos.length > 1 ? "Photographs" : "Photograph" };
 }
 
 export const ENDS = [
@@ -71,15 +83,16 @@ export interface Loss {
   partId: string | null;
   isGuess: boolean;
   reclaim: "none" | "plain" | "mixed" | null;
+  photos: TakenPhoto[];
 }
 
-export function loss(pieceId: string, { state, cause, partId, isGuess, reclaim }: Loss): Draft {
+export function loss(pieceId: string, { state, cause, partId, isGuess, reclaim, photos }: Loss): Draft {
   const words = ENDS.find((end) => end.value === state)?.words ?? state;
   const fields: JsonObject = {
     stage: "lost", state, cause, cause_is_guess: isGuess, ...(partId ? { part_id: partId } : {}), ...(reclaim ? { reclaim } : {}),
   };
   const about = { piece_id: pieceId, stage: "lost", state, state_words: words.toLowerCase() };
-  return { path: `pieces/${pieceId}/stage-events/`, fields, verb: "scrapped", about, said: cause ? `${words}: ${cause}` : words };
+  return { path: `pieces/${pieceId}/stage-events/`, fields, photos, verb: "scrapped", about, said: cause ? `${words}: ${cause}` : words };
 }
 
 export const BACK_REASONS = ["damp on the shelf", "wetted again", "stripped and washed", "second glaze firing", "not fired through", "entered wrongly"] as const;
@@ -87,6 +100,8 @@ export const BACK_REASONS = ["damp on the shelf", "wetted again", "stripped and 
 /** What this person may do to the piece; the server decides, this only spares them a no. */
 export interface May {
   move: boolean;
+  photo: boolean;
+  report: boolean;
   check: boolean;
   cover: boolean;
   advance: boolean;
@@ -99,6 +114,8 @@ export function mayDo({ piece }: PieceAnswer, grants: readonly string[], roles: 
   const own = (grant: string): boolean => isOwn && grants.includes(grant);
   return {
     move: grants.includes("move_place"),
+    photo: grants.includes("add_photo"),
+    report: grants.includes("report_damage"),
     check: own("check_own"),
     cover: own("cover_own"),
     advance: own("advance_own") || grants.includes("advance_any"),

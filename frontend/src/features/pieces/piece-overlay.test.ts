@@ -39,6 +39,18 @@ describe("pieceView", () => {
     expect(pieceView(pieceSample(), acts).kept.map((telling) => [telling.id, telling.isKept])).toEqual([["new", false]]);
   });
 
+  it("shows photos taken here before those the studio told of, each once", () => {
+    const acts = [
+      keptSample({ id: "a", verb: "photographed", body: { photo_ids: ["mine"], happened_at: "2026-10-31T09:00:00Z" } }),
+      keptSample({ id: "b", order: 2, verb: "checked", body: { photo_ids: ["newest", "old"], happened_at: "2026-10-31T09:05:00Z" } }),
+    ];
+
+    const view = pieceView(pieceSample({}, { photo_ids: ["old"] }), acts);
+
+    expect(view.answer.photo_ids).toEqual(["newest", "old", "mine"]);
+    expect(view.kept.map((telling) => telling.photoIds)).toEqual([["newest", "old"], ["mine"]]);
+  });
+
   it("strikes through what is taken back before the studio has heard of it", () => {
     const undo = keptSample({ verb: "retracted", about: { corrects: "act1" }, body: { corrects: "act1", happened_at: "2026-10-31T09:00:00Z" } });
 

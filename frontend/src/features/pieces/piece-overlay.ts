@@ -9,6 +9,7 @@ export interface KeptTelling {
   words: string;
   at: Date;
   isKept: boolean;
+  photoIds: string[];
 }
 
 export interface PieceView {
@@ -48,6 +49,8 @@ export function briefAfter<Brief extends PieceBrief>(piece: Brief, act: KeptAct)
       return { ...piece, stage: about["stage"] ?? "", state: about["state"] ?? "", state_words: about["state_words"] ?? "", since_at: happenedAt(act) };
     case "covered":
       return covered(piece, act);
+    case "cracked":
+      return { ...piece, is_damaged: true };
     case "moved":
       return { ...piece, place: { id: about["place_id"] ?? "", name: about["place_name"] ?? "" } };
     default:
@@ -68,6 +71,11 @@ function after(answer: PieceAnswer, act: KeptAct): PieceAnswer {
   return { ...answer, parts: joined, piece: briefAfter(answer.piece, act) };
 }
 
+function photosOf({ body }: KeptAct): string[] {
+  const ids = body["photo_ids"];
+  return Array.isArray(ids) ? ids.filter((id) => typeof id === "string") : [];
+}
+
 export const isAbout = (act: KeptAct, pieceId: string): boolean => act.about["piece_id"] === pieceId || (act.about["piece_ids"] ?? "").split(" ").includes(pieceId);
 
 export function pieceView(snapshot: PieceAnswer, acts: readonly KeptAct[]): PieceView {
@@ -75,6 +83,7 @@ export function pieceView(snapshot: PieceAnswer, acts: readonly KeptAct[]): Piec
   const mine = unseenBy(snapshot.journal_seq, acts).filter((act) => isAbout(act, snapshot.piece.id) || told.has(act.about["corrects"] ?? ""));
   const takenBack = new Set(mine.filter((act) => act.verb === "retracted").map((act) => act.about["corrects"]));
   const story = snapshot.story.map((telling) => (takenBack.has(telling.id) ? { ...telling, is_taken_back: true } : telling));
-  const kept = mine.map((act) => ({ id: act.id, words: act.words, at: new Date(happenedAt(act)), isKept: act.state === "waiting" }));
-  return { answer: { ...mine.reduce(after, snapshot), story }, kept: kept.reverse() };
+  const kept = mine.map((act) => ({ id: act.id, words: act.words, at: new Date(happenedAt(act)), isKept: act.state === "waiting", photoIds: photosOf(act) })).reverse();
+  const photo_ids = [...new Set([...kept.flatMap((telling) => telling.photoIds), ...snapshot.photo_ids])];
+  return { answer: { ...mine.reduce(after, snapshot), story, photo_ids }, kept };
 }

@@ -14,7 +14,7 @@ export function partSample(change: Partial<PartWhole> = {}): PartWhole {
 export function tellingSample(change: Partial<Telling> = {}): Telling {
   return {
     id: "act1", verb: "weighed", words: "weighed 783 g", happened_at: "2026-10-31T08:00:00Z", written_at: "2026-10-31T08:00:20Z", is_late: false,
-    member: JUN, device: "Jun’s phone", note: null, corrects: null, is_taken_back: false, taken_back_by: null, is_also_said: false, is_held: false, taken_back_at: null, ...change,
+    member: JUN, device: "Jun’s phone", note: null, photo_ids: [], corrects: null, is_taken_back: false, taken_back_by: null, is_also_said: false, is_held: false, taken_back_at: null, ...change,
   };
 }
 
@@ -27,7 +27,7 @@ export function pieceSample(piece: Partial<PieceAnswer["piece"]> = {}, change: P
       mine: true, cover: "", clash_id: null, is_damaged: false, missing_roles: [], use: "food", grade: "", body: null, has_interrupted_bisque: false,
       look_again_at: null, cover_since_at: null, begun_at: "2026-10-31T06:00:00Z", ...piece,
     },
-    parts: [partSample()], nexts: [], backs: [], waits_for: null, warnings: [], cautions: [], reclaim: "plain", story: [tellingSample()], history_count: 1, visits: [], firings: { bisque: 0, glaze: 0 }, order: null, partners: [], ...change,
+    parts: [partSample()], nexts: [], backs: [], waits_for: null, warnings: [], cautions: [], reclaim: "plain", photo_ids: [], story: [tellingSample()], history_count: 1, visits: [], firings: { bisque: 0, glaze: 0 }, order: null, partners: [], ...change,
   };
 }
 

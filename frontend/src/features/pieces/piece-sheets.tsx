@@ -4,16 +4,21 @@ import { clock } from "../../domain/clock";
 import { instantOf } from "../../domain/wall";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
+import { PhotoField } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
-import { BACK_REASONS, CATCHING_UP, CAUSES, ENDS, loss, move, visit } from "./piece-acts";
+import type { TakenPhoto } from "../common/taken-photo";
+import { BACK_REASONS, CATCHING_UP, CAUSES, damage, ENDS, loss, move, photograph, visit } from "./piece-acts";
 import type { Loss } from "./piece-acts";
 import css from "./piece.module.css";
+import { livingParts } from "./piece-words";
 import { PlaceChoice } from "./place-choice";
 import { furtherOn, isPastHelper } from "./stage";
 import type { Piece, Sheet } from "./use-piece";
 
 const HOME = "/racks";
+/** As the studio takes it. */
+const CAUSE_MOST = 40;
 
 export function PieceSheet({ piece }: { piece: Piece }) {
   const { mark } = piece.view.answer.piece;
@@ -34,6 +39,10 @@ function sheetOf(piece: Piece): [string, preact.JSX.Element] {
       return ["further on", <FurtherOn key="on" piece={piece} />];
     case "back":
       return ["back, with a reason", <BackMove key="back" piece={piece} />];
+    case "photo":
+      return ["photo", <Photograph key="photo" piece={piece} />];
+    case "damage":
+      return ["cracked", <Damage key="damage" piece={piece} />];
     case "end":
       return ["lost", <End key="end" piece={piece} />];
     default:
@@ -59,10 +68,13 @@ function More({ piece }: { piece: Piece }) {
     <>
       <div class={css.stack}>
         <Act onPress={open("move")} isDisabled={!may.move}>Move…</Act>
+        <Act onPress={open("photo")} isDisabled={!may.photo}>Photo…</Act>
+        {isAlive && livingParts(answer).length > 0 && <Act onPress={open("damage")} isDisabled={!may.report}>Cracked, chipped, dropped…</Act>}
         {isAlive && <Act onPress={open("touch")} isDisabled={!may.check}>Check by touch…</Act>}
         {isAlive && <Act onPress={open("weigh")} isDisabled={!may.check}>Weigh…</Act>}
         {isAlive && <Act onPress={open("cover")} isDisabled={!may.cover}>Cover…</Act>}
         {isAlive && <Act onPress={open("on")} isDisabled={!may.advance}>It is further on…</Act>}
+        {isAlive && <Act href={`/pieces/${answer.piece.id}/ticket`}>Firing ticket…</Act>}
         {answer.backs.length > 0 && <Act onPress={open("back")} isDisabled={!may.advance}>It went back…</Act>}
       </div>
       <Field
@@ -111,12 +123,44 @@ function BackMove({ piece }: { piece: Piece }) {
   );
 }
 
+/** Said by whoever sees it, of anybody's piece; nobody is asked who did it. */
+function Damage({ piece }: { piece: Piece }) {
+  const { answer } = piece.view;
+  const { id, mark, maker } = answer.piece;
+  const parts = livingParts(answer);
+  const [partId, choose] = useState<string | null>(parts.length === 1 ? parts[0]?.id ?? null : null);
+  const [cause, say] = useState("");
+  const [photos, change] = useState<TakenPhoto[]>([]);
+  const part = parts.find((one) => one.id === partId);
+  return (
+    <>
+      <p>{mark} stays where it is; {maker ? maker.first_name : "its maker"} decides what becomes of it.</p>
+      {parts.length > 1 && <Choice legend="Which part" name="part" options={parts.map((one) => ({ value: one.id, words: one.role }))} chosen={partId} onChoose={choose} />}
+      <PhotoField photos={photos} onChange={change} />
+      <Field label="What is it like, in a few words" name="cause" value={cause} onType={(text) => { say(text.slice(0, CAUSE_MOST)); }} />
+      <MainAct isDisabled={!part} onPress={() => { if (part) piece.keep(damage(id, part, cause.trim(), photos)); }}>{part ? `${part.role}: cracked` : "Say which part"}</MainAct>
+    </>
+  );
+}
+
+function Photograph({ piece }: { piece: Piece }) {
+  const { id, mark } = piece.view.answer.piece;
+  const [photos, change] = useState<TakenPhoto[]>([]);
+  return (
+    <>
+      <p>Kept with {mark} for good, without the place and the camera. Mind what else is in the picture.</p>
+      <PhotoField photos={photos} onChange={change} />
+      <MainAct isDisabled={photos.length === 0} onPress={() => { piece.keep(photograph(id, photos)); }}>Keep with {mark}</MainAct>
+    </>
+  );
+}
+
 const RECLAIMS = [{ value: "none", words: "No clay back" }, { value: "plain", words: "Plain clay" }, { value: "mixed", words: "Mixed colours" }] as const;
 
 /** The second step of an ending: how, why, which part; nothing here is the main act. */
 function End({ piece }: { piece: Piece }) {
   const { parts, piece: { id, mark, stage } } = piece.view.answer;
-  const [ending, change] = useState<Loss>({ state: "scrapped", cause: "", partId: null, isGuess: false, reclaim: null });
+  const [ending, change] = useState<Loss>({ state: "scrapped", cause: "", partId: null, isGuess: false, reclaim: null, photos: [] });
   const set = (part: Partial<Loss>): void => { change({ ...ending, ...part }); };
   const isScrap = ending.state === "scrapped";
   const isUnfired = ["pressing", "assembly", "drying"].includes(stage);
@@ -137,6 +181,7 @@ function End({ piece }: { piece: Piece }) {
           The cause is a guess
         </label>
       )}
+      {ending.state !== "missing" && <PhotoField photos={ending.photos} onChange={(photos) => { set({ photos }); }} />}
       <div class={css.far}>
         <Act isDisabled={isScrap && !ending.cause.trim()} onPress={() => { piece.keep(loss(id, { ...ending, cause: isScrap ? ending.cause.trim() : "" })); }}>
           {mark}: {words.toLowerCase()}

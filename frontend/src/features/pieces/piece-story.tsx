@@ -6,6 +6,7 @@ import type { PieceAnswer, Telling } from "../../api/shapes-pieces";
 import { clock } from "../../domain/clock";
 import { Act, SmallAct } from "../../ui/act";
 import { Block, Fact } from "../../ui/seam";
+import { Photos } from "../common/photos";
 import { useZone } from "../common/session";
 import { useUndo } from "../common/use-outbox";
 import { useWholeList } from "../common/use-screen";
@@ -48,7 +49,7 @@ function Told({ answer, kept, now, story, more }: StoryProps & { story: readonly
   return (
     <Block name="Story" count={answer.history_count + kept.length}>
       {kept.map((telling) => (
-        <li key={telling.id}><Fact label={clock(telling.at, zone)} natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"} /></li>
+        <li key={telling.id}><Fact label={clock(telling.at, zone)} natch={telling.isKept ? "kept" : "today"} value={telling.words} note={telling.isKept ? "kept here" : "heard"}><Photos ids={telling.photoIds} of={`with ${telling.words}`} isSmall /></Fact></li>
       ))}
       {story.map((telling) => {
         const line = storyLine(telling, { now, zone });
@@ -62,6 +63,7 @@ function Told({ answer, kept, now, story, more }: StoryProps & { story: readonly
               <br />
               {line.who}{line.isTakenBack && `, ${line.takenBackBy}`}
               {line.note && <p>{line.note}</p>}
+              <Photos ids={line.photoIds} of={`with ${line.words}, ${label}`} isSmall />
               {isMine && isCorrecting && (
                 <SmallAct
                   spoken={`Take back: ${line.words}, ${label}`}

@@ -6,6 +6,7 @@ import { Pair, Tray } from "../../ui/frame";
 import { useSession } from "../common/session";
 import { check, cover, partEvent, visit, weighing } from "./piece-acts";
 import { feelWords } from "./drying-words";
+import { livingParts } from "./piece-words";
 import css from "./piece.module.css";
 import { COVERS, isPastHelper, mainStep, spotOf } from "./stage";
 import type { SpotAct } from "./stage";
@@ -32,7 +33,7 @@ export function PieceTray({ piece }: { piece: Piece }) {
 function StepTray({ piece }: { piece: Piece }) {
   const { view: { answer }, may, saying } = piece;
   const { state, mark, maker, id } = answer.piece;
-  const living = answer.parts.filter((part) => part.state !== "scrapped" && part.state !== "replaced");
+  const living = livingParts(answer);
   const step = mainStep(state, living.length + answer.piece.missing_roles.length <= 1);
   const isDrying = state === "drying";
   const spot = step.kind === "spot" ? step.spot : isDrying ? spotOf("bone_dry") : null;

@@ -68,6 +68,10 @@ export function coming({ piece }: PieceAnswer, drying: DryingAnswer | null, { no
   return value ? { label: "likely dry", value, note: `4 in 5 chance; ${guess}` } : null;
 }
 
+export function livingParts({ parts }: PieceAnswer): PartWhole[] {
+  return parts.filter((part) => part.state !== "scrapped" && part.state !== "replaced");
+}
+
 export interface StoryLine {
   id: string;
   /** `today`, `Sun 18` */
@@ -78,6 +82,7 @@ export interface StoryLine {
   /** `written Mon 19, 08:05`, only where that differs. */
   written: string | null;
   note: string | null;
+  photoIds: readonly string[];
   isTakenBack: boolean;
   takenBackBy: string;
   memberId: string;
@@ -93,6 +98,7 @@ export function storyLine(telling: Telling, { now, zone }: When): StoryLine {
     who: joinFacts(telling.member.first_name, telling.device),
     written: telling.is_late ? `written ${date(written, now, zone)}, ${clock(written, zone)}` : null,
     note: telling.note,
+    photoIds: telling.photo_ids,
     isTakenBack: telling.is_taken_back,
     takenBackBy: telling.taken_back_by ? `taken back by ${telling.taken_back_by.first_name}` : "taken back",
     memberId: telling.member.id,

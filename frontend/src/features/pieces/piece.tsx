@@ -6,11 +6,12 @@ import { StageMark } from "../../ui/marks";
 import { Block, Fact } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { Cautions } from "../common/cautions";
-import { Failed, Waiting } from "../common/failed";
+import { Photos } from "../common/photos";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { DryingCurve, DryingSentence } from "./drying-curve";
 import { evidenceFacts } from "./drying-words";
 import { PieceSheet } from "./piece-sheets";
@@ -28,14 +29,7 @@ const WANTS_A_HAND: ReadonlySet<string> = new Set(["damaged", "interrupted-bisqu
 
 export function PieceScreen({ id = "" }: { id?: string }) {
   const screen = usePieceScreen(id);
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Piece" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Piece" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} snapshot={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Piece" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} snapshot={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ snapshot, heardAt }: { snapshot: PieceAnswer; heardAt: Date | null }) {
@@ -50,6 +44,7 @@ function Ready({ snapshot, heardAt }: { snapshot: PieceAnswer; heardAt: Date | n
     <Screen title={mark} when={titleNote(answer)} within={HOME} heardAt={heardAt} tray={<PieceTray piece={piece} />}>
       <SaidLine mark={mark} saying={saying} />
       <Standing drawing={<StageMark name={markOf(state, cover)} />} verdict={verdict} evidence={evidence} />
+      <LatestPhoto answer={answer} />
       {clash_id !== null && (
         <Fact label="" natch="two" value="Two stories"><a href={`/clashes/${clash_id}`} class={css.way}>Say which stands</a></Fact>
       )}
@@ -59,6 +54,12 @@ function Ready({ snapshot, heardAt }: { snapshot: PieceAnswer; heardAt: Date | n
       <PieceStory answer={answer} kept={kept} now={now} />
     </Screen>
   );
+}
+
+function LatestPhoto({ answer: { photo_ids, piece } }: { answer: PieceAnswer }) {
+  if (photo_ids.length === 0) return null;
+  const note = photo_ids.length > 1 ? `latest of ${String(photo_ids.length)}` : undefined;
+  return <Fact label="photo" note={note}><Photos ids={photo_ids.slice(0, 1)} of={`of ${piece.mark}`} /></Fact>;
 }
 
 function Coming({ piece: { view: { answer }, drying }, now, zone }: { piece: Piece; now: Date; zone: string }) {

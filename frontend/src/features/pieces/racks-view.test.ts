@@ -50,6 +50,15 @@ describe("findPieces", () => {
     expect(findPieces(rows, "bram rack").map((piece) => piece.mark)).toEqual(["T1"]);
     expect(findPieces(rows, "bram kiln")).toEqual([]);
   });
+
+  it("finds whatever the accents, the case and characters nobody sees", () => {
+    const rows = [row("É01"), row("T\u200b02", { maker: { id: "z", first_name: "Zoë", initials: "ZA" } })];
+
+    expect(findPieces(rows, "e01").map((piece) => piece.mark)).toEqual(["É01"]);
+    expect(findPieces(rows, "E\u030101")).toHaveLength(1);
+    expect(findPieces(rows, "t02 zoe")).toHaveLength(1);
+    expect(findPieces(rows, "za")).toHaveLength(1);
+  });
 });
 
 describe("overlaidPieces", () => {

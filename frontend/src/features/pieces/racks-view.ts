@@ -2,6 +2,7 @@
 import type { PieceBrief, PlaceRow } from "../../api/shapes-pieces";
 import { unseenBy } from "../../offline/kept-act";
 import type { KeptAct } from "../../offline/kept-act";
+import { folded, wordsOf } from "../../domain/folded";
 import { joinFacts, span, upperFirst } from "../../domain/format";
 import { briefAfter, isAbout } from "./piece-overlay";
 
@@ -62,14 +63,15 @@ export function placeLines(pieces: readonly PieceBrief[], places: readonly Place
     .sort((one, other) => (order.get(one.id) ?? Infinity) - (order.get(other.id) ?? Infinity) || one.name.localeCompare(other.name));
 }
 
-/** Every word must be found in the mark, the noun, the design, the maker, the place or the state. */
+/** Every word must be found in the mark, the noun, the design, the maker, the place or the state; accents and case make no difference. */
 export function findPieces(pieces: readonly PieceBrief[], letters: string): PieceBrief[] {
-  const words = letters.toLowerCase().split(/\s+/).filter(Boolean);
-  const textOf = (piece: PieceBrief): string =>
-    [piece.mark, piece.noun, piece.design_name, piece.maker?.first_name, piece.place?.name, piece.state_words].join(" ").toLowerCase();
+  const words = wordsOf(letters);
+  const textOf = ({ mark, noun, design_name, maker, place, state_words }: PieceBrief): string =>
+    folded([mark, noun, design_name, maker?.first_name, maker?.initials, place?.name, state_words].join("\n"));
   const found = pieces.filter((piece) => words.every((word) => textOf(piece).includes(word)));
   // The mark that was typed in full stands first.
-  return found.sort((one, other) => Number(other.mark.toLowerCase() === words[0]) - Number(one.mark.toLowerCase() === words[0]));
+  const isNamed = (piece: PieceBrief): number => Number(folded(piece.mark) === words.join(" "));
+  return found.sort((one, other) => isNamed(other) - isNamed(one));
 }
 
 export interface PieceLineWords {

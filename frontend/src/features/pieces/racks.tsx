@@ -4,9 +4,9 @@ import type { PieceBrief } from "../../api/shapes-pieces";
 import { count, upperFirst } from "../../domain/format";
 import { Act, Field } from "../../ui/act";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import css from "./racks.module.css";
 import { findPieces, pieceLineWords, placeLines, untouched, UNTOUCHED_DAYS } from "./racks-view";
 import { useRacks } from "./use-racks";
@@ -18,14 +18,7 @@ const MOST_FOUND = 60;
 
 export function RacksScreen() {
   const screen = useRacks();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready racks={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title={TITLE} screen={screen}>{(value, heardAt) => <Ready racks={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ racks: { pieces, places }, heardAt }: { racks: Racks; heardAt: Date | null }) {
@@ -58,6 +51,7 @@ function Found({ pieces }: { pieces: readonly PieceBrief[] }) {
     <Block name="Found" count={pieces.length}>
       {pieces.slice(0, MOST_FOUND).map((piece) => <Row key={piece.id} mark={piece.mark} noun={piece.noun} natch={piece.clash_id ? "two" : "none"} href={`/pieces/${piece.id}`} {...pieceLineWords(piece, now)} />)}
       {pieces.length === 0 && <li><Fact label="" natch="done" value="Nothing by that name." note="Look under the foot for its number, or try the shelf." /></li>}
+      <li class={css.more}><Act href="/find">Find what is no piece</Act></li>
     </Block>
   );
 }

@@ -4,10 +4,10 @@ import { count } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import { PlaceChoice } from "./place-choice";
 import css from "./racks.module.css";
 import { countsOf, pieceLineWords } from "./racks-view";
@@ -19,14 +19,7 @@ const HOME = "/racks";
 
 export function ShelfScreen({ id = "" }: { id?: string }) {
   const screen = useRacks();
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title="Place" within={HOME} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title="Place" within={HOME} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready key={id} id={id} racks={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title="Place" within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} id={id} racks={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ id, racks, heardAt }: { id: string; racks: Racks; heardAt: Date | null }) {

@@ -4,11 +4,11 @@ import type { Reminder, ReminderPage } from "../../api/shapes-studio";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
-import { Failed, Waiting } from "../common/failed";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import css from "./studio.module.css";
 import { reminderWords, snoozes, wayOf } from "./due-view";
 import { useDue, useReminders } from "./use-due";
@@ -18,14 +18,7 @@ const TITLE = "Due";
 
 export function DueScreen() {
   const screen = useReminders("due");
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} within="/more" isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} within="/more" failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return <Ready page={screen.value} heardAt={screen.isFresh ? null : screen.heardAt} />;
-  }
+  return <WhenHeard title={TITLE} within="/more" screen={screen}>{(value, heardAt) => <Ready page={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
 function Ready({ page, heardAt }: { page: ReminderPage; heardAt: Date | null }) {

@@ -18,6 +18,7 @@ export function MoreScreen() {
     <Screen title="More" isSeam={false}>
       {!isSecureContext && <p>No padlock: this phone opens Natch only with a signal. What you enter is kept all the same.</p>}
       <div class={css.stack}>
+        <Act href="/find">Find</Act>
         <Act href="/due">{due > 0 ? `Due: ${String(due)} for you` : "Due"}</Act>
         <Act href="/air">Air of a room</Act>
         <Act href="/moulds">Moulds</Act>

@@ -6,10 +6,11 @@ import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
+import { AskedText, useAsking } from "../common/ask-person";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
-import { refusedLoad } from "../firings/refused-load";
+import { askingText, refusedLoad, whomToAsk } from "../firings/refused-load";
 import { RefusedLoadFacts } from "../firings/refused-load-facts";
 import { useInstead } from "../firings/use-instead";
 import { markOf, PieceNow } from "./not-taken-facts";
@@ -18,6 +19,10 @@ import { useNotTaken } from "./use-not-taken";
 export function NotTakenScreen() {
   const { first, count, isOutOfOrder, askAgain, letGo } = useNotTaken();
   const instead = useInstead(first);
+  const load = first && refusedLoad(first);
+  const whom = load && whomToAsk(load);
+  const letter = first && load ? askingText(first, load, location.origin) : "";
+  const asking = useAsking(letter);
   if (!first) {
     return (
       <Screen title="Not taken" tray={<Tray><MainAct href="/bench">To the bench</MainAct></Tray>}>
@@ -29,11 +34,12 @@ export function NotTakenScreen() {
     <Tray isStack>
       {instead ? <MainAct onPress={instead.go}>{instead.words}</MainAct> : <MainAct onPress={askAgain}>{isOutOfOrder ? "It did happen" : "Ask again"}</MainAct>}
       <Act onPress={letGo}>Let it go</Act>
-      {instead ? <Act onPress={askAgain}>Ask again</Act> : <Act href={first.about["piece_id"] ? `/pieces/${first.about["piece_id"]}` : "/bench"}>{first.about["piece_id"] ? "Open it" : "Later"}</Act>}
+      {whom !== null ? <Act onPress={asking.ask}>{`Ask ${whom}`}</Act> : instead ? <Act onPress={askAgain}>Ask again</Act> : <Act href={first.about["piece_id"] ? `/pieces/${first.about["piece_id"]}` : "/bench"}>{first.about["piece_id"] ? "Open it" : "Later"}</Act>}
     </Tray>
   );
   return (
     <Screen title="Not taken" when={`1 of ${String(count)}`} tray={tray}>
+      <AskedText text={letter} asking={asking} />
       <Parked key={first.id} act={first} />
     </Screen>
   );

@@ -4,10 +4,10 @@ import type { MemberRow } from "../../api/shapes-studio";
 import { dayAndClock } from "../../domain/clock";
 import { Act, Field, SmallAct } from "../../ui/act";
 import { Toggles } from "../../ui/toggles";
-import { Failed, Waiting } from "../common/failed";
 import { Screen } from "../common/screen";
 import { hasGrant, useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
+import { WhenHeard } from "../common/when-heard";
 import css from "./studio.module.css";
 import { ROLES, rolesWords, useInvitations, useMembers } from "./use-people";
 import type { Invitations } from "./use-people";
@@ -18,18 +18,15 @@ export function PeopleScreen() {
   const screen = useMembers();
   const { membership } = useSession();
   const mayManage = hasGrant(membership, "manage_members");
-  switch (screen.state) {
-    case "loading":
-      return <Waiting title={TITLE} isSlow={screen.isSlow} />;
-    case "failed":
-      return <Failed title={TITLE} failure={screen.failure} again={screen.again} />;
-    case "ready":
-      return (
-        <Screen title={TITLE} when={membership.studio.name} heardAt={screen.isFresh ? null : screen.heardAt} isSeam={false}>
-          {mayManage ? <Managed members={screen.value.results} again={screen.again} /> : screen.value.results.map((member) => <Person key={member.id} member={member} />)}
+  return (
+    <WhenHeard title={TITLE} screen={screen}>
+      {({ results }, heardAt) => (
+        <Screen title={TITLE} when={membership.studio.name} heardAt={heardAt} isSeam={false}>
+          {mayManage ? <Managed members={results} again={screen.again} /> : results.map((member) => <Person key={member.id} member={member} />)}
         </Screen>
-      );
-  }
+      )}
+    </WhenHeard>
+  );
 }
 
 function Person({ member, children }: { member: MemberRow; children?: preact.ComponentChildren }) {

@@ -9,7 +9,7 @@ import studio.domain.ids
 class Migration(migrations.Migration):
 
     dependencies = [
-        ('pieces', '0007_say_seen_and_fine'),
+        ('pieces', '0011_ask_clients'),
         ('studio', '0003_keep_found_ware_for_some_days'),
     ]
 

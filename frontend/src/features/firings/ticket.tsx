@@ -1,0 +1,75 @@
+/** The firing ticket of a piece: which cone it waits for, and what whoever loads the kiln is to mind. Fired ware with one waits to be fired again. */
+import { useLocation } from "preact-iso";
+import { useState } from "preact/hooks";
+import type { TicketRow } from "../../api/shapes-firings";
+import type { Page } from "../../api/pages";
+import type { PieceAnswer } from "../../api/shapes-pieces";
+import { dayAndClock } from "../../domain/clock";
+import { Act, Choice, Field, MainAct } from "../../ui/act";
+import { Tray } from "../../ui/frame";
+import { Screen } from "../common/screen";
+import { hasGrant, useSession, useZone } from "../common/session";
+import { useNow } from "../common/use-now";
+import { useAct } from "../common/use-outbox";
+import { useRefused } from "../common/use-refused";
+import { useScreen } from "../common/use-screen";
+import { WhenHeard } from "../common/when-heard";
+import css from "./kilns.module.css";
+import { ticketAct } from "./load-acts";
+
+const KINDS = [{ value: "bisque", words: "Bisque" }, { value: "glaze", words: "Glaze" }] as const;
+/** What has been through a bisque is glazed next, whatever is said of it now. */
+const FIRED: ReadonlySet<string> = new Set(["bisqued", "glazed", "glaze_fired", "checked", "packed"]);
+
+export function TicketScreen({ id = "" }: { id?: string }) {
+  const screen = useScreen<PieceAnswer>(`pieces/${id}/`);
+  return <WhenHeard title="Ticket" within="/kilns" screen={screen}>{(piece) => <Ready key={id} answer={piece} />}</WhenHeard>;
+}
+
+function Ready({ answer: { piece, journal_seq } }: { answer: PieceAnswer }) {
+  const { membership } = useSession();
+  const { route } = useLocation();
+  const act = useAct();
+  const refused = useRefused("asked_for_cone", piece.id);
+  const kept = refused.act?.body;
+  const asText = (value: unknown): string => (typeof value === "string" ? value : "");
+  const [kind, choose] = useState<"bisque" | "glaze">(kept ? (kept["kind"] === "glaze" ? "glaze" : "bisque") : FIRED.has(piece.state) ? "glaze" : "bisque");
+  const [cone, typeCone] = useState(asText(kept?.["cone"]));
+  const [words, typeWords] = useState(asText(kept?.["words"]));
+  const isOurs = piece.maker?.id === membership.member.id || hasGrant(membership, "build_loads");
+  const send = async (): Promise<void> => {
+    refused.letGo();
+    await act(ticketAct(piece, { kind, cone, words }, journal_seq));
+    route(`/pieces/${piece.id}`);
+  };
+  const tray = (
+    <Tray>
+      <MainAct isDisabled={cone.trim() === ""} onPress={() => void send()}>{`Ticket for ${piece.mark}`}</MainAct>
+      <Act href={`/pieces/${piece.id}`}>Not now</Act>
+    </Tray>
+  );
+  return (
+    <Screen title={piece.mark} when="firing ticket" within="/kilns" isSeam={false} tray={tray}>
+      {!isOurs && <p>{`${piece.maker?.first_name ?? "Its maker"}, or who builds loads, says which cone it waits for.`}</p>}
+      {refused.wrong && <p class={css.wrong} role="alert">{refused.wrong}</p>}
+      <Choice legend="It waits for" name="kind" options={KINDS} chosen={kind} onChoose={choose} />
+      <Field label="Cone, as on its foot: 04 and 4 are two cones" name="cone" value={cone} onType={typeCone} wrong={refused.wrongAt("#/cone")} />
+      <Field label="What to mind, if anything" name="words" value={words} onType={typeWords} wrong={refused.wrongAt("#/words")} />
+      <p class={css.said}>It goes only on loads of that cone. Fired ware with a ticket waits to be fired again; the story keeps each firing.</p>
+      <Earlier pieceId={piece.id} />
+    </Screen>
+  );
+}
+
+function Earlier({ pieceId }: { pieceId: string }) {
+  const zone = useZone();
+  const now = useNow();
+  const screen = useScreen<Page<TicketRow>>(`pieces/${pieceId}/firing-tickets/`);
+  if (screen.state !== "ready" || screen.value.results.length === 0) return null;
+  return (
+    <section class={css.section} aria-label="Asked before">
+      <h2>Asked before</h2>
+      {screen.value.results.map(({ id, kind, cone, words, happened_at }) => <p key={id}><b>{`${kind}, cone ${cone}`}</b>{words && `: ${words}`} <span class={css.said}>{dayAndClock(new Date(happened_at), now, zone)}</span></p>)}
+    </section>
+  );
+}
