@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from pieces.domain.drying import Belief
-from pieces.domain.drying.belief import PIECE_SD, SHARED_SD, THETA
+from pieces.domain.drying.belief import PIECE_VARIANCE, SHARED_SD, THETA
 
 Floats = NDArray[np.float64]
 
@@ -20,9 +20,6 @@ FIRST_SD: Final[Mapping[str, float]] = {
     **dict(zip(("diffusivity", "exchange", "pressed", "cover"), SHARED_SD, strict=True)),
     "touch": 0.008,
 }
-# While learning, a piece counts as a little more its own than it is, so that what pieces share is
-# not believed too soon: simulated studios were slightly too sure without it (see the evaluation).
-PIECE_VARIANCE_FACTOR: Final = 1.25
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +93,7 @@ class StudioBelief:
         named = self.naming(groups.names)
         at = named.places(groups.names)
         covariance = named.covariance[np.ix_(at, at)].copy()
-        covariance[np.arange(THETA), np.arange(THETA)] += np.square(PIECE_SD)
+        covariance[np.arange(THETA), np.arange(THETA)] += PIECE_VARIANCE
         return Prior(named.mean[at], covariance)
 
     def of_piece(self, groups: Groups) -> Belief:

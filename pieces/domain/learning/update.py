@@ -20,10 +20,9 @@ from scipy.special import logsumexp, ndtri
 from scipy.stats import qmc
 
 from pieces.domain.drying import Belief, Ensemble
-from pieces.domain.drying.belief import PIECE_SD, THETA
+from pieces.domain.drying.belief import PIECE_VARIANCE, THETA
 from pieces.domain.learning.belief import (
     FIRST,
-    PIECE_VARIANCE_FACTOR,
     Groups,
     Prior,
     StudioBelief,
@@ -225,7 +224,7 @@ class _State:
         shared = len(named.names)
         covariance = np.zeros((shared + THETA, shared + THETA))
         covariance[:shared, :shared] = named.covariance
-        covariance[shared:, shared:] = np.diag(PIECE_VARIANCE_FACTOR * np.square(PIECE_SD))
+        covariance[shared:, shared:] = np.diag(PIECE_VARIANCE)
         mean = np.concatenate([named.mean, np.zeros(THETA)])
         return cls(groups, named.places(groups.names), mean, covariance)
 

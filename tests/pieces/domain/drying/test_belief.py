@@ -19,7 +19,9 @@ def mean_after_a_day(event: FaceEvent, ln_through: float) -> float:
 
 class TestBelief:
     def test_joins_what_is_shared_and_what_is_a_pieces_own(self) -> None:
-        assert FIRST_BELIEF.sd == pytest.approx(np.hypot(SHARED_SD, PIECE_SD))
+        assert FIRST_BELIEF.sd**2 == pytest.approx(
+            np.square(SHARED_SD) + 1.25 * np.square(PIECE_SD)
+        )
 
     def test_has_a_root_that_gives_the_covariance_back(self) -> None:
         leaning = np.array([[1.0, 0.6, 0.0, 0.1], [0.6, 2.0, 0.0, 0.2], [0] * 4, [0.1, 0.2, 0, 1]])

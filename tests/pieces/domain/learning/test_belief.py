@@ -5,7 +5,7 @@ import json
 import numpy as np
 import pytest
 
-from pieces.domain.drying.belief import FIRST_BELIEF, PIECE_SD
+from pieces.domain.drying.belief import FIRST_BELIEF, PIECE_VARIANCE
 from pieces.domain.learning import FIRST, Groups, StudioBelief
 from pieces.domain.learning.belief import FIRST_SD
 
@@ -38,7 +38,7 @@ class TestStudioBelief:
         prior = FIRST.prior(TILE)
 
         shared = [FIRST_SD[kind] for kind in ("diffusivity", "exchange", "pressed", "cover")]
-        together = np.square(shared) + np.square(PIECE_SD)
+        together = np.square(shared) + PIECE_VARIANCE
         assert np.diag(prior.covariance)[:4] == pytest.approx(together)
         assert prior.covariance[4, 4] == pytest.approx(FIRST_SD["touch"] ** 2)
 
