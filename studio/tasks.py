@@ -3,7 +3,7 @@
 from celery import current_app, shared_task
 from django.utils import timezone
 
-from studio.actions import deliveries, replays, runs
+from studio.actions import deliveries, leaving, replays, runs
 
 # A sweep every minute has this long to be picked up before the next one is due.
 OFFER_EXPIRES_S = 55
@@ -28,3 +28,9 @@ def offer_stale_runs(**_: object) -> None:
 def prune_replays(**_: object) -> None:
     """Forget the answers to acts of more than 30 days ago."""
     replays.prune(at=timezone.now())
+
+
+@shared_task
+def end_memberships(**_: object) -> None:
+    """End the membership of everybody whose last day has come."""
+    leaving.end_due(at=timezone.now())

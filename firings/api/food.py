@@ -100,6 +100,8 @@ def shown_eaten(row: Eaten) -> Shown:
     return {
         "piece_id": piece.pk,
         "mark": piece.shown_mark,
+        "design_id": piece.design_id,
+        "design": piece.design.name,
         "use": piece.use,
         "limits": shown_limits(row.limits),
         "glaze_batches": [

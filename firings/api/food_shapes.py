@@ -142,6 +142,8 @@ class PieceFoodOut(Shape):
 
     piece_id = serializers.UUIDField()
     mark = serializers.CharField()
+    design_id = serializers.UUIDField()
+    design = serializers.CharField()
     use = serializers.ChoiceField(Piece.Use.choices)
     limits = LimitsOut(allow_null=True)
     glaze_batches = GlazeNamedOut(many=True)

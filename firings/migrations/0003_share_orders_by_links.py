@@ -1,6 +1,7 @@
 import django.db.models.deletion
-import studio.domain.ids
 from django.db import migrations, models
+
+import studio.domain.ids
 
 
 class Migration(migrations.Migration):

@@ -49,13 +49,15 @@ def openings_of(
     cooling_now = [load for load in loads if load.state == Load.State.COOLING]
     if not cooling_now:
         return {}
-    limit_c = StudioSettings.objects.get(studio=studio).open_kiln_below_c
+    settings = StudioSettings.objects.get(studio=studio)
+    limit_c = settings.open_kiln_below_c
     sky, hours = Sky(studio, at, at), opening_of(studio)
     zone = ZoneInfo(studio.zone)
     found = {}
     for load in cooling_now:
         over = sky.over(load.kiln.place_id)
-        air_c = over.samples[-1][1] if over.samples else over.assumed_air_c
+        room_c = over.samples[-1][1] if over.samples else over.assumed_air_c
+        air_c = cooling.air_at_kiln(room_c, settings.assumed_air_c)
         found[load.pk] = _opens(load, points.get(load.pk, ()), air_c, limit_c, hours, zone, at)
     return found
 

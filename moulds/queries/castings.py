@@ -60,8 +60,7 @@ def states_said(mould_part: MouldPart) -> "QuerySet[MouldPartEvent]":
 def inspections(mould_set: MouldSet) -> "QuerySet[Inspection]":
     """Return the standing inspections of every casting of a set."""
     found: Any = Inspection.objects.standing().filter(mould_part__casting__mould_set=mould_set)
-    found = found.select_related("entry").prefetch_related("entry__photos")
-    return found  # type: ignore[no-any-return]
+    return found.select_related("entry").prefetch_related("entry__photos")  # type: ignore[no-any-return]
 
 
 def damp_of(

@@ -1,7 +1,7 @@
 import django.db.models.deletion
-import studio.domain.ids
 from django.db import migrations, models
 
+import studio.domain.ids
 from studio.models.append_only import install_append_only
 
 

@@ -71,6 +71,22 @@ def seen(*, member: Member, device_id: UUID, at: datetime) -> Device:
     return device
 
 
+def named(device_id: str | None, *, of: Member) -> Device | None:
+    """Return the member's own device that a call names, as far as it is known."""
+    try:
+        wanted = UUID(device_id or "")
+    except ValueError:
+        return None
+    return Device.objects.filter(member=of, pk=wanted).first()
+
+
+def signed_off(*, key_hash: str) -> Device | None:
+    """Return the shared phone of that key which an owner has signed off."""
+    return Device.objects.filter(
+        key_hash=key_hash, is_shared=True, revoked_at__isnull=False
+    ).first()
+
+
 def check_open(device: Device) -> None:
     """Raise `DeviceRevoked` when the device was signed off."""
     if device.revoked_at is not None:

@@ -11,6 +11,8 @@ from studio.actions import devices
 from studio.actions.keys import hashed
 from studio.models import AccessToken, Device, Member
 
+from .late import DeviceSignedOff
+
 # Under this name a session remembers the device it was registered as.
 SESSION_DEVICE = "natch_device"
 
@@ -76,10 +78,14 @@ class DeviceAuthentication(authentication.BaseAuthentication):
         scheme, _, key = request.headers.get("Authorization", "").partition(" ")
         if scheme.lower() != "device":
             return None
-        device = devices.shared(key_hash=hashed(key.strip()), at=timezone.now())
-        if device is None:
-            raise exceptions.AuthenticationFailed("That phone is not known or was signed off.")
+        key_hash = hashed(key.strip())
         named = request.headers.get("X-Natch-Member")
+        device = devices.shared(key_hash=key_hash, at=timezone.now())
+        if device is None:
+            gone = devices.signed_off(key_hash=key_hash)
+            if gone is not None:
+                raise DeviceSignedOff(gone, _holder_of(gone, named))
+            raise exceptions.AuthenticationFailed("That phone is not known or was signed off.")
         return (self._holder(device, named) if named else AnonymousUser()), device
 
     def authenticate_header(self, request: Request) -> str:
@@ -98,3 +104,13 @@ class DeviceAuthentication(authentication.BaseAuthentication):
         if holder is None or holder.user is None or not holder.user.is_active:
             raise exceptions.AuthenticationFailed("Nobody of that id is in this studio.")
         return holder.user
+
+
+def _holder_of(device: Device, named: str | None) -> Member | None:
+    """Return who held a phone that was signed off, as it says."""
+    try:
+        wanted = UUID(named or "")
+    except ValueError:
+        return None
+    people = Member.objects.filter(pk=wanted, studio=device.studio_id, user__isnull=False)
+    return people.select_related("studio", "user").first()

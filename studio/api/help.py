@@ -22,6 +22,7 @@ PAGES: Final = {
     "drying": "Drying",
     "kilns-and-loads": "Kilns and loads",
     "orders-and-found-ware": "Orders and found ware",
+    "papers-and-test-reports": "Papers and test reports",
     "phone-and-signal": "Phone and signal",
     "climate-readings": "Climate readings",
     "sign-in-and-roles": "Sign-in and roles",

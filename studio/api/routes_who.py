@@ -2,7 +2,7 @@
 
 from django.urls import URLPattern, path
 
-from . import away, devices, invitations, me, members, numbers, session, settings, tokens
+from . import away, devices, hands, invitations, me, members, numbers, session, settings, tokens
 
 STUDIO = "studios/<slug:slug>"
 
@@ -17,6 +17,10 @@ urlpatterns: list[URLPattern] = [
     path(f"{STUDIO}/invitations/<uuid:invitation_id>/", invitations.InvitationDetail.as_view()),
     path(f"{STUDIO}/devices/", devices.DeviceList.as_view()),
     path(f"{STUDIO}/devices/<uuid:device_id>/", devices.DeviceDetail.as_view()),
+    path(f"{STUDIO}/refused/", hands.RefusedList.as_view()),
+    path(f"{STUDIO}/held-acts/", hands.HeldList.as_view()),
+    path(f"{STUDIO}/held-acts/<uuid:held_id>/answers/", hands.HeldAnswerList.as_view()),
+    path(f"{STUDIO}/members/<uuid:member_id>/leaving/", hands.Leaving.as_view()),
     path(f"{STUDIO}/tokens/", tokens.TokenList.as_view()),
     path(f"{STUDIO}/tokens/<uuid:token_id>/", tokens.TokenDetail.as_view()),
     path(f"{STUDIO}/number-blocks/", numbers.NumberBlockList.as_view()),

@@ -18,6 +18,8 @@ from studio.permissions import (
     grants_of,
 )
 
+from .late import ForReview
+
 # What no answer tells on a phone that lies about in the shed: how to reach people, and money.
 HIDDEN_NAMES: Final = frozenset({"email", "contact", "telephone", "address"})
 HIDDEN_ENDS: Final = ("_email", "_contact", "_telephone", "_address")
@@ -46,6 +48,8 @@ def standing_of(request: Request, member: Member) -> Standing:
             return Standing(roles=roles, grants=granted & named)
         case Device() as device:
             return _on_shared_phone(request, device, member, roles, granted & ON_SHARED_PHONE)
+        case ForReview(device=device) if device.is_shared:
+            return Standing(roles=roles, grants=granted & ON_SHARED_PHONE)
         case _:
             return Standing(roles=roles, grants=granted)
 

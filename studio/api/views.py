@@ -16,13 +16,14 @@ from rest_framework.response import Response
 from rest_framework.utils.encoders import JSONEncoder
 from rest_framework.views import APIView
 
-from studio.actions import devices, replays
+from studio.actions import devices, refused, replays
 from studio.domain.ids import uuid7
-from studio.domain.refusals import Missing
+from studio.domain.refusals import Missing, NotAllowed
 from studio.models import AccessToken, Act, Device, JournalEntry, Member, Studio, StudioOwned
 from studio.permissions import Need, NotPermitted, Permission, Scoped, Standing
 
 from .envelopes import FUTURE_MOST, ActIn, digest_of
+from .late import DeviceSignedOff, ForReview, KeptForReview, after_leaving, after_signing_off
 from .problems import PreconditionFailed
 from .standing import NotInPerson, PinNeeded, cut, standing_of
 
@@ -75,6 +76,15 @@ class StudioView(APIView):
         if isinstance(request.auth, Device):
             raise exceptions.NotAuthenticated("Say who holds the phone, in X-Natch-Member.")
         super().permission_denied(request, message, code)
+
+    def handle_exception(self, exc: Exception) -> Response:
+        if isinstance(exc, DeviceSignedOff):
+            exc = after_signing_off(self.request, exc)
+        if isinstance(exc, KeptForReview):
+            return Response(exc.answer, status=202)
+        if isinstance(exc, NotAllowed | exceptions.MethodNotAllowed):
+            self._note_refused(exc)
+        return super().handle_exception(exc)
 
     def finalize_response(
         self, request: Request, response: Response, *args: object, **kwargs: object
@@ -183,7 +193,7 @@ class StudioView(APIView):
     def device(self, now: datetime) -> Device:
         """Return the device this request is written on."""
         auth = self.request.auth
-        if isinstance(auth, AccessToken):
+        if isinstance(auth, AccessToken | ForReview):
             return auth.device
         if isinstance(auth, Device):
             return auth
@@ -194,6 +204,29 @@ class StudioView(APIView):
             return devices.seen(member=self.member, device_id=UUID(named), at=now)
         except ValueError as error:
             raise exceptions.ParseError("X-Natch-Device is not a UUID.") from error
+
+    def _note_refused(self, exc: NotAllowed | exceptions.MethodNotAllowed) -> None:
+        """Write down what a member of the studio tried; a PIN still to come is no try."""
+        member = getattr(self, "member", None)
+        if member is None or isinstance(exc, PinNeeded):
+            return
+        auth, facts = self.request.auth, getattr(exc, "facts", {})
+        match auth:
+            case Device():
+                device: Device | None = auth
+            case AccessToken() | ForReview():
+                device = auth.device
+            case _:
+                device = devices.named(self.request.headers.get("X-Natch-Device"), of=member)
+        refused.note(
+            member=member,
+            device=device,
+            code=getattr(exc, "code", "method-not-allowed"),
+            needed=str(facts.get("needed", "")),
+            method=str(self.request.method),
+            path=self.request.path,
+            at=timezone.now(),
+        )
 
     def check_match(self, revision: int, current: Mapping[str, object]) -> None:
         """Raise 412 with the current row when the `If-Match` of a PATCH no longer holds."""
@@ -206,10 +239,17 @@ class StudioView(APIView):
         found = Member.objects.filter(user=request.user.pk, studio__slug=self.slug)
         if isinstance(auth, AccessToken | Device):
             found = found.filter(studio=auth.studio_id)
-        member = found.filter(left_at=None).select_related("studio").first()
-        if member is None:
-            raise UnknownThing("There is no such studio here.")
-        return member
+        member = found.select_related("studio").first()
+        if member is not None and (member.left_at is None or isinstance(auth, ForReview)):
+            return member
+        if member is not None and auth is None:
+            late = after_leaving(
+                request, member, devices.named(request.headers.get("X-Natch-Device"), of=member)
+            )
+            if late is not None:
+                self.member = member
+                raise late
+        raise UnknownThing("There is no such studio here.")
 
     def _check(self, need: Need) -> None:
         if isinstance(need, Scoped):

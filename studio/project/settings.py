@@ -197,6 +197,12 @@ CELERY_BEAT_SCHEDULE: dict[str, dict[str, Any]] = {
         "schedule": 6 * 3600.0,
         "options": {"expires": 3600},
     },
+    # people whose last day has come
+    "leavers": {
+        "task": "studio.tasks.end_memberships",
+        "schedule": 60.0,
+        "options": {"expires": 55},
+    },
     # windows of wet parts whose story or air has changed
     "forecasts": {
         "task": "pieces.tasks.refresh_all_forecasts",

@@ -58,7 +58,7 @@ def places(studio: Studio, words: Sequence[str]) -> list[Hit]:
     rows = Place.objects.of(studio).select_related("parent").order_by("order", "name")
     found = best(rows, words, lambda row: (row.name, row.get_kind_display()), most=MOST_OF_A_KIND)
     return [
-        Hit("place", row.pk, row.name, said(row.kind, row.parent and row.parent.name), fit)
+        Hit("place", row.pk, row.name, said(row.kind, row.parent.name if row.parent else None), fit)
         for fit, row in found
     ]
 

@@ -42,6 +42,9 @@ class TestApprentice:
 
         assert answer.status_code == 403
         assert acts(yard) == before
+        newest = yard.get("refused/")["results"][0]
+        assert newest["member"]["first_name"] == "Nessa"
+        assert newest["path"].endswith(path)
 
     @pytest.mark.parametrize("who", ["nessa", "bram"])
     def test_does_not_lift_display_only(self, yard, who: str) -> None:
@@ -72,6 +75,8 @@ class TestApprentice:
         ):
             assert client.delete(f"{studio}/{path}").status_code in (403, 405), path
         assert acts(yard) == before
+        written = {row["path"] for row in yard.get("refused/")["results"]}
+        assert f"{studio}/journal/" in written
 
 
 class TestPeeping:

@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 597b5d0d885a0ab647c435a288f58650212350222ae7a0e88604e66054d9d238
-// types f620a623a36c729f80cd112906ecc47070f0ea923c8e84af592c25c451b78bfa
+// document 93a32072dd40a10bd1915e4add7e4184d427653ffef4ab2d1217de276bc098d9
+// types 686a3609f64bc4f989a1519466dafb5145f3b4f2f0448b631b3791a72cbfdaac
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -576,6 +576,58 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/papers/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Give the papers as they stand now, as a draft to print. */
+        get: operations["commissions_papers"];
+        put?: never;
+        /** @description Sign the papers: they are kept as they stand, and what is told later stands beside. */
+        post: operations["studios_commissions_papers_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/papers/{copy_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Give papers as they were signed, byte for byte. */
+        get: operations["commissions_papers_signed"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/commissions/{commission_id}/papers/facts/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Say what is in the papers, what is missing, and which were signed. */
+        get: operations["commissions_papers_facts"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/commissions/{commission_id}/promises/": {
         parameters: {
             query?: never;
@@ -769,6 +821,40 @@ export interface paths {
         head?: never;
         /** @description One material; subclasses say of which kind. */
         patch: operations["studios_glaze_batches_partial_update"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/held-acts/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List acts that came after their member left or their phone was signed off. */
+        get: operations["held_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/held-acts/{held_id}/answers/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Take a held act into the story, as its own member's, or refuse it; it stays kept. */
+        post: operations["held_answer"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/api/v1/studios/{slug}/invitations/": {
@@ -1246,6 +1332,23 @@ export interface paths {
         head?: never;
         /** @description Give somebody other roles, or other makers to help. */
         patch: operations["members_change"];
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/members/{member_id}/leaving/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say when somebody leaves: their sign-in ends then, and what they did stays. */
+        post: operations["members_leave"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
         trace?: never;
     };
     "/api/v1/studios/{slug}/mould-parts/{part_id}/": {
@@ -1930,6 +2033,23 @@ export interface paths {
         put?: never;
         /** @description Say what an odd reading meant; the last answer stands. */
         post: operations["studios_readings_answers_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/refused/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List what members tried and may not do, newest first. */
+        get: operations["refused_list"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -4408,6 +4528,9 @@ export interface components {
         /** @description A piece as something to eat from. */
         FoodContactOut: {
             coverage: components["schemas"]["CoverageOut"];
+            design: string;
+            /** Format: uuid */
+            design_id: string;
             fired: components["schemas"]["FiredOut"] | null;
             glaze_batches: components["schemas"]["GlazeNamedOut"][];
             how_tested: string;
@@ -4651,6 +4774,72 @@ export interface components {
             /** Format: uuid */
             id: string;
             label: string;
+        };
+        HeldActOut: {
+            body: unknown;
+            device: string;
+            /** Format: date-time */
+            happened_at: string;
+            /** Format: uuid */
+            id?: string;
+            member: components["schemas"]["JournalPersonOut"];
+            path: string;
+            /**
+             * @description * `left` - Left
+             *     * `signed_off` - Signed Off
+             * @enum {string}
+             */
+            why: "left" | "signed_off";
+            /** Format: date-time */
+            written_at: string;
+        };
+        /** @description Some HeldActOut rows, and where the next ones are. */
+        HeldActOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["HeldActOut"][];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        HeldAnswerInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @description Take it into the story as it was sent, or not. */
+            is_taken: boolean;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        HeldAnswerOut: {
+            /** Format: uuid */
+            id: string;
+            is_taken: boolean;
+            journal_seq: number;
         };
         /** @description Something that was found, the best fit first. */
         HitOut: {
@@ -5326,6 +5515,53 @@ export interface components {
             /** Format: date */
             date: string;
             words: string;
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        LeavingInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * Format: date-time
+             * @description From then on; null when they stay.
+             */
+            leaves_at: string | null;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        LeavingOut: {
+            has_left: boolean;
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            /** Format: date-time */
+            leaves_at: string | null;
         };
         LikelyOwnerOut: {
             member: components["schemas"]["PersonNamedOut"];
@@ -6022,6 +6258,10 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["MatchOut"][];
+        };
+        MaterialToldOut: {
+            caution: string;
+            what: string;
         };
         MayOut: {
             add: boolean;
@@ -6724,6 +6964,75 @@ export interface components {
             sources: string[];
             steps: components["schemas"]["StepFigureOut"][];
             words: string;
+        };
+        /** @description What the papers would say now; `missing` keeps the ware from being declared for food. */
+        PapersFactsOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            kept: components["schemas"]["SignedPapersOut"][];
+            materials: components["schemas"]["MaterialToldOut"][];
+            may: components["schemas"]["PapersMayOut"];
+            missing: string[];
+            number: string;
+            pieces: components["schemas"]["PieceFoodOut"][];
+            /**
+             * @description * `display` - display
+             *     * `declared` - declared
+             *     * `not_declared` - not_declared
+             * @enum {string}
+             */
+            state: "display" | "declared" | "not_declared";
+            told_since: number;
+        };
+        /** @description The owner signs; `declares`: by the reports the ware may be declared for food. */
+        PapersInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /** @default false */
+            declares: boolean;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description How makers are named, as was agreed with them.
+             *
+             *     * `nobody` - Nobody
+             *     * `initials` - Initials
+             *     * `first_name` - First Name
+             * @default initials
+             * @enum {string}
+             */
+            people: "nobody" | "initials" | "first_name";
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        PapersMayOut: {
+            print: boolean;
+            sign: boolean;
         };
         /** @description The answer to an act about one piece: the piece as it is now, and what to mind. */
         PartActOut: {
@@ -7806,6 +8115,25 @@ export interface components {
             journal_seq: number;
             piece: components["schemas"]["PieceWholeOut"];
         };
+        /** @description A piece as something to eat from. */
+        PieceFoodOut: {
+            coverage: components["schemas"]["CoverageOut"];
+            design: string;
+            /** Format: uuid */
+            design_id: string;
+            fired: components["schemas"]["FiredOut"] | null;
+            glaze_batches: components["schemas"]["GlazeNamedOut"][];
+            limits: components["schemas"]["LimitsOut"] | null;
+            mark: string;
+            /** Format: uuid */
+            piece_id: string;
+            /**
+             * @description * `food` - Food
+             *     * `display` - Display
+             * @enum {string}
+             */
+            use: "food" | "display";
+        };
         /** @description Where something stands: level 1 is the lowest shelf, x and y from its middle. */
         PieceForLoadInRequest: {
             /**
@@ -8812,6 +9140,24 @@ export interface components {
              */
             sent_at?: string;
         };
+        RefusedOut: {
+            code: string;
+            device?: string | null;
+            /** Format: uuid */
+            id?: string;
+            member: components["schemas"]["JournalPersonOut"];
+            method: string;
+            needed?: string;
+            path: string;
+            /** Format: date-time */
+            tried_at: string;
+        };
+        /** @description Some RefusedOut rows, and where the next ones are. */
+        RefusedOutPage: {
+            /** @description Address of the next page. */
+            next: string | null;
+            results: components["schemas"]["RefusedOut"][];
+        };
         /** @description What every act says of itself; each act adds its own fields. */
         ReminderAnswerInRequest: {
             /**
@@ -9405,6 +9751,23 @@ export interface components {
             thickness_mm: number;
             /** Format: double */
             width_mm: number;
+        };
+        /** @description What every answer to an act says. */
+        SignedOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            paper: components["schemas"]["SignedPapersOut"];
+        };
+        SignedPapersOut: {
+            /** Format: uuid */
+            id: string;
+            is_declared: boolean;
+            sha256: string;
+            /** Format: date-time */
+            signed_at: string;
+            signed_by: string;
+            title: string;
         };
         SignInInRequest: {
             password: string;
@@ -11721,6 +12084,144 @@ export interface operations {
             };
         };
     };
+    commissions_papers: {
+        parameters: {
+            query?: {
+                /**
+                 * @description How makers are named, as was agreed with them.
+                 *
+                 *     * `nobody` - Nobody
+                 *     * `initials` - Initials
+                 *     * `first_name` - First Name
+                 */
+                people?: "nobody" | "initials" | "first_name";
+            };
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_commissions_papers_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PapersInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SignedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    commissions_papers_signed: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                copy_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    commissions_papers_facts: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                commission_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PapersFactsOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     studios_commissions_promises_create: {
         parameters: {
             query?: never;
@@ -12335,6 +12836,71 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["GlazeBatchOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    held_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HeldActOutPage"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    held_answer: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                held_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["HeldAnswerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HeldAnswerOut"];
                 };
             };
             /** @description What went wrong. */
@@ -13703,6 +14269,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["MemberChangedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    members_leave: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                member_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LeavingInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LeavingOut"];
                 };
             };
             /** @description What went wrong. */
@@ -15856,6 +16457,36 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ReadingAnswerOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    refused_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RefusedOutPage"];
                 };
             };
             /** @description What went wrong. */

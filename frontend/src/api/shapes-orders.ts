@@ -32,3 +32,9 @@ export type FoundWhole = Schemas["FoundWholeOut"];
 export type FoundOwner = Schemas["LikelyOwnerOut"];
 export type FoundClaim = Schemas["ClaimOut"];
 export type Looks = Schemas["FoundInRequest"]["looks"];
+
+export type PapersFacts = Schemas["PapersFactsOut"];
+export type PieceFood = Schemas["PieceFoodOut"];
+export type SignedPapers = Schemas["SignedPapersOut"];
+export type GlazeBatch = Required<Schemas["GlazeBatchOut"]>;
+export type JudgedReport = Schemas["JudgedReportOut"];

@@ -19,3 +19,5 @@ export type TokenRow = Whole<"TokenOut">;
 export type MemberRow = WithWords<Whole<"MemberOut">, "roles">;
 export type InvitationRow = WithWords<Whole<"InvitationOut">, "roles">;
 export type ReadingRow = Whole<"ReadingOut">;
+export type RefusedRow = Whole<"RefusedOut">;
+export type HeldRow = Omit<Whole<"HeldActOut">, "body"> & { body: Record<string, unknown> };

@@ -88,7 +88,7 @@ class TestDraft:
         told = words(maker[1].get(at(order)).content)
 
         assert "[U+1F3FA]" in told
-        # The reader turns right-to-left letters round again, so the paper has them as the eye reads.
+        # The reader turns right-to-left letters round again: the paper has them as the eye reads.
         assert "שרה" in told
 
     @pytest.mark.parametrize(

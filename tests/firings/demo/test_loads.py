@@ -81,9 +81,10 @@ class TestKilns:
             for name in ("early", "likely", "late", "staffed_at")
         )
 
-        # The paper reckons 21:35 in air of 15 °C; the meter in the shed read 9.5 °C at eight.
+        # 642 °C at 08:40 with 0.155/h: about 21:35 in air of 15 °C. The meter in the shed read
+        # 9.5 °C at eight; at the kiln it is warmer.
         about = datetime(2026, 10, 31, 21, 35, tzinfo=LONDON)
-        assert abs(likely - about) < timedelta(minutes=30)
+        assert abs(likely - about) < timedelta(minutes=5)
         assert early < about < late
         assert staffed == datetime(2026, 11, 2, 8, 0, tzinfo=LONDON)
         assert "Nobody is in then: Monday 08:00" in opening["words"]

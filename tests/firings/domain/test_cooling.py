@@ -7,7 +7,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from firings.domain.cooling import NeverThatCool, NotCooling, fit, guess, known, reaches
+from firings.domain.cooling import (
+    NeverThatCool,
+    NotCooling,
+    air_at_kiln,
+    fit,
+    guess,
+    known,
+    reaches,
+)
 
 START = datetime(2026, 10, 31, 8, 40, tzinfo=UTC)
 
@@ -20,6 +28,12 @@ def falling(tau_h: float, from_c: float, ambient_c: float, hours: list[float]):
         )
         for h in hours
     ]
+
+
+class TestAirAtKiln:
+    @pytest.mark.parametrize(("room_c", "expected_c"), [(9.5, 15.0), (22.0, 22.0)])
+    def test_is_never_colder_than_the_studio_assumes(self, room_c, expected_c):
+        assert air_at_kiln(room_c, 15.0) == expected_c
 
 
 class TestReaches:

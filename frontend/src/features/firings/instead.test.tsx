@@ -21,7 +21,7 @@ function parked(ware: typeof WARE, problem: Record<string, unknown>): Omit<KeptA
 }
 
 async function notTaken(act: Omit<KeptAct, "order">): Promise<TestPhone> {
-  return drawn(<NotTakenScreen />, {}, { prepare: (db) => actStore(db).add(act) });
+  return drawn(<NotTakenScreen />, {}, { prepare: (db) => actStore(db).add([act]) });
 }
 
 beforeEach(() => {

@@ -4,6 +4,7 @@ import { length, upperFirst } from "../../domain/format";
 import { useSession } from "../common/session";
 import { useBox } from "../common/use-box";
 import css from "./pictures.module.css";
+import draw from "../../ui/drawing.module.css";
 import { drawShelf } from "./shelf-geometry";
 import type { Footprint } from "./shelf-geometry";
 import { levelName } from "./shelf-words";
@@ -19,7 +20,7 @@ export function ShelfPlans({ fit }: { fit: FitAnswer }) {
   return (
     <div class={css.plans}>
       {levels.map((level) => <ShelfPlan key={level.level} level={level} of={levels.length} />)}
-      <p class={`${css.said ?? ""} ${css.scale ?? ""}`}>
+      <p class={`${draw.said ?? ""} ${css.scale ?? ""}`}>
         To scale, front edge below; each shelf {size}{shelf.shape === "round" ? " across" : ""}.{hasRoom ? " Dotted: room." : ""}
       </p>
     </div>
@@ -34,15 +35,15 @@ function ShelfPlan({ level, of }: { level: FitLevel; of: number }) {
   return (
     <figure class={css.plan}>
       <div ref={ref}>
-        <svg class={css.picture} viewBox={`0 0 ${String(picture.width)} ${String(picture.height)}`} height={picture.height} role="img" aria-label={`${name}: ${marks}.`}>
+        <svg class={draw.picture} viewBox={`0 0 ${String(picture.width)} ${String(picture.height)}`} height={picture.height} role="img" aria-label={`${name}: ${marks}.`}>
           <Shape shape={picture.outline} css={css.shelf} />
           {picture.room.map((shape, place) => <Shape key={place} shape={shape} css={css.room} />)}
           {picture.posts.map(({ x, y }) => <circle key={`${String(x)} ${String(y)}`} class={css.post} cx={x} cy={y} r={2.5} />)}
           {picture.pieces.map((piece) => <Shape key={piece.key} shape={piece.shape} css={css.ware} />)}
           {picture.pieces.map(({ key, label }) => label && (
             <g key={key}>
-              {label.line && <path class={css.lead} d={label.line} />}
-              <text class={css.mark} x={label.x} y={label.y}>{label.words}</text>
+              {label.line && <path class={draw.edge} d={label.line} />}
+              <text class={draw.mark} x={label.x} y={label.y}>{label.words}</text>
             </g>
           ))}
         </svg>

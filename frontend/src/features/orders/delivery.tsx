@@ -6,6 +6,7 @@ import { useBox } from "../common/use-box";
 import { drawDelivery } from "./delivery-geometry";
 import type { Delivery, DeliveryPicture } from "./delivery-geometry";
 import css from "./drawings.module.css";
+import draw from "../../ui/drawing.module.css";
 import { isAllThere, likelyWords, noonOf, promisedWords } from "./order-words";
 import type { Around } from "./order-words";
 
@@ -26,9 +27,9 @@ export function DeliveryDrawing({ order, outlook, now }: { order: OrderWhole; ou
   const picture = drawDelivery(delivery, { ...box, now, zone });
   const isLate = delivery.promised !== null && delivery.likelyUntil !== null && delivery.likelyUntil > delivery.promised;
   return (
-    <div class={css.box}>
+    <div class={draw.box}>
       <div ref={ref}>{picture && <Picture picture={picture} />}</div>
-      <p class={isLate ? css.saidLive : css.said}>{isAllThere(outlook) ? "All that was wanted is finished." : deliverySentence(delivery, { now, zone })}</p>
+      <p class={isLate ? css.saidLive : draw.said}>{isAllThere(outlook) ? "All that was wanted is finished." : deliverySentence(delivery, { now, zone })}</p>
       {picture && <Figures delivery={delivery} outlook={outlook} now={now} />}
     </div>
   );
@@ -44,29 +45,29 @@ function deliverySentence({ promised, likelyFrom, likelyUntil }: Delivery, aroun
 function Picture({ picture }: { picture: DeliveryPicture }) {
   const { width, height, baseY, left, right, box, flag } = picture;
   return (
-    <svg class={css.picture} viewBox={`0 0 ${String(width)} ${String(height)}`} height={height} role="img" aria-label="The likely days of delivery against the promised day; the figures stand in the table under it.">
+    <svg class={draw.picture} viewBox={`0 0 ${String(width)} ${String(height)}`} height={height} role="img" aria-label="The likely days of delivery against the promised day; the figures stand in the table under it.">
       <defs>
-        <pattern id="delivery-hatch" patternUnits="userSpaceOnUse" width="5" height="5" patternTransform="rotate(45)"><path class={css.hatchLine} d="M0 0v5" /></pattern>
+        <pattern id="delivery-hatch" patternUnits="userSpaceOnUse" width="5" height="5" patternTransform="rotate(45)"><path class={draw.hatch} d="M0 0v5" /></pattern>
       </defs>
       {box && (
         <>
-          <rect class={css.likely} fill="url(#delivery-hatch)" x={box.left} y={baseY - 13} width={box.right - box.left} height={13} />
-          {box.tick !== null && <path class={css.tick} d={`M${String(box.tick)} ${String(baseY - 17)}v17`} />}
-          <text class={css.strong} text-anchor={box.label.anchor} x={box.label.x} y={box.label.y}>{box.label.words}</text>
+          <rect class={draw.likely} fill="url(#delivery-hatch)" x={box.left} y={baseY - 13} width={box.right - box.left} height={13} />
+          {box.tick !== null && <path class={draw.tick} d={`M${String(box.tick)} ${String(baseY - 17)}v17`} />}
+          <text class={draw.strong} text-anchor={box.label.anchor} x={box.label.x} y={box.label.y}>{box.label.words}</text>
         </>
       )}
-      <path class={css.line} d={`M${String(left)} ${String(baseY)}H${String(right)}`} />
+      <path class={draw.line} d={`M${String(left)} ${String(baseY)}H${String(right)}`} />
       {picture.ticks.map(({ x, label }) => (
         <g key={x}>
-          <path class={css.line} d={`M${String(x)} ${String(baseY)}v6`} />
-          <text class={css.label} text-anchor={label.anchor} x={label.x} y={label.y}>{label.words}</text>
+          <path class={draw.line} d={`M${String(x)} ${String(baseY)}v6`} />
+          <text class={draw.label} text-anchor={label.anchor} x={label.x} y={label.y}>{label.words}</text>
         </g>
       ))}
       {flag && (
         <>
-          <path class={css.flagPole} d={`M${String(flag.x)} ${String(baseY)}v-21`} />
-          <path class={css.flag} d={`M${String(flag.x)} ${String(baseY - 21)}a8 8 0 0 1 0 16z`} />
-          <text class={css.promised} text-anchor={flag.label.anchor} x={flag.label.x} y={flag.label.y}>{flag.label.words}</text>
+          <path class={draw.pole} d={`M${String(flag.x)} ${String(baseY)}v-21`} />
+          <path class={draw.natch} d={`M${String(flag.x)} ${String(baseY - 21)}a8 8 0 0 1 0 16z`} />
+          <text class={draw.promise} text-anchor={flag.label.anchor} x={flag.label.x} y={flag.label.y}>{flag.label.words}</text>
         </>
       )}
     </svg>
@@ -77,9 +78,9 @@ function Figures({ delivery, outlook, now }: { delivery: Delivery; outlook: Outl
   const zone = useZone();
   const middle = noonOf(delivery.likelyMiddle, zone);
   return (
-    <details class={css.details}>
+    <details class={draw.details}>
       <summary>as figures</summary>
-      <table class={css.table}>
+      <table class={draw.table}>
         <tbody>
           <tr><th scope="row">promised</th><td>{promisedWords(delivery.promised, { now, zone })}</td></tr>
           <tr><th scope="row">likely, 4 in 5</th><td>{likelyWords(delivery.likelyFrom, delivery.likelyUntil, zone) ?? "not reckoned yet"}</td></tr>

@@ -2,7 +2,7 @@
 import type { OrderPiece, PieceLife } from "../../api/shapes-orders";
 import { useZone } from "../common/session";
 import { useBox } from "../common/use-box";
-import css from "./drawings.module.css";
+import draw from "../../ui/drawing.module.css";
 import { drawLives } from "./life-geometry";
 import type { Bar, LifePicture, Strip } from "./life-geometry";
 import { asideWords, lifeFigures, lifeSentence } from "./life-words";
@@ -18,9 +18,9 @@ export function LifeLine({ lives, pieces, now }: { lives: readonly PieceLife[]; 
   const picture = drawLives(lives, { ...box, now, zone, aside: isWide ? ASIDE_REM * box.rem : 0 });
   const asides = new Map(lives.map((life) => [life.id, asideWords(life, pieces.find((piece) => piece.id === life.id), now)]));
   return (
-    <div class={css.box}>
+    <div class={draw.box}>
       <div ref={ref}>{picture && <Picture picture={picture} asides={isWide ? asides : null} />}</div>
-      <p class={css.said}>{lifeSentence(lives, now)}</p>
+      <p class={draw.said}>{lifeSentence(lives, now)}</p>
       <Figures lives={lives} now={now} />
     </div>
   );
@@ -29,26 +29,26 @@ export function LifeLine({ lives, pieces, now }: { lives: readonly PieceLife[]; 
 function Picture({ picture, asides }: { picture: LifePicture; asides: ReadonlyMap<string, string> | null }) {
   const { width, height, top, bottom, nowX, strips, thick } = picture;
   return (
-    <svg class={css.picture} viewBox={`0 0 ${String(width)} ${String(height)}`} height={height} role="img" aria-label="Where each piece stood, day by day; the figures stand in the table under it.">
+    <svg class={draw.picture} viewBox={`0 0 ${String(width)} ${String(height)}`} height={height} role="img" aria-label="Where each piece stood, day by day; the figures stand in the table under it.">
       <defs>
-        <pattern id="life-hatch" patternUnits="userSpaceOnUse" width="5" height="5" patternTransform="rotate(45)"><path class={css.hatchLine} d="M0 0v5" /></pattern>
+        <pattern id="life-hatch" patternUnits="userSpaceOnUse" width="5" height="5" patternTransform="rotate(45)"><path class={draw.hatch} d="M0 0v5" /></pattern>
       </defs>
       {picture.weeks.map(({ x, words }) => (
         <g key={x}>
-          <path class={css.grid} d={`M${String(x)} ${String(top)}V${String(bottom)}`} />
-          <text class={css.label} x={x + 4} y={top - 6}>{words}</text>
+          <path class={draw.grid} d={`M${String(x)} ${String(top)}V${String(bottom)}`} />
+          <text class={draw.label} x={x + 4} y={top - 6}>{words}</text>
         </g>
       ))}
       {strips.map((strip) => (
         <g key={strip.id}>
-          <text class={css.mark} x={0} y={strip.y}>{strip.mark}</text>
+          <text class={draw.mark} x={0} y={strip.y}>{strip.mark}</text>
           <StripDrawing strip={strip} thick={thick} />
-          {asides && <text class={css.aside} x={picture.asideX} y={strip.y}>{asides.get(strip.id)}</text>}
+          {asides && <text class={draw.aside} x={picture.asideX} y={strip.y}>{asides.get(strip.id)}</text>}
         </g>
       ))}
-      <path class={css.now} d={`M${String(nowX)} ${String(top)}V${String(bottom)}`} />
-      <path class={css.knob} d={`M${String(nowX - 7)} ${String(top - 1)}a7 7 0 0 0 14 0z`} />
-      <text class={css.nowLabel} x={nowX + 10} y={top - 6}>now</text>
+      <path class={draw.now} d={`M${String(nowX)} ${String(top)}V${String(bottom)}`} />
+      <path class={draw.natch} d={`M${String(nowX - 7)} ${String(top - 1)}a7 7 0 0 0 14 0z`} />
+      <text class={draw.strong} x={nowX + 10} y={top - 6}>now</text>
     </svg>
   );
 }
@@ -57,9 +57,9 @@ function StripDrawing({ strip: { y, bars, cross, end, ahead }, thick }: { strip:
   return (
     <>
       {bars.map((bar) => <BarDrawing key={`${bar.kind}${String(bar.from)}`} bar={bar} y={y} thick={thick} />)}
-      {cross !== null && <path class={css.cross} d={`M${String(cross - 7)} ${String(y - thick / 2 - 7)}l14 14m0-14l-14 14`} />}
-      {end !== null && <path class={css.line} d={`M${String(end)} ${String(y - thick)}v${String(thick)}m-5-5l5 5l-5 5`} />}
-      {ahead !== null && <path class={css.ahead} d={`M${String(ahead.from)} ${String(y - 1)}H${String(ahead.to)}`} />}
+      {cross !== null && <path class={draw.cross} d={`M${String(cross - 7)} ${String(y - thick / 2 - 7)}l14 14m0-14l-14 14`} />}
+      {end !== null && <path class={draw.line} d={`M${String(end)} ${String(y - thick)}v${String(thick)}m-5-5l5 5l-5 5`} />}
+      {ahead !== null && <path class={draw.ahead} d={`M${String(ahead.from)} ${String(y - 1)}H${String(ahead.to)}`} />}
     </>
   );
 }
@@ -69,17 +69,17 @@ function BarDrawing({ bar: { kind, from, to }, y, thick }: { bar: Bar; y: number
   const box = { x: from, y: top, width: Math.max(1, to - from), height: thick };
   switch (kind) {
     case "mould":
-      return <rect class={css.solid} {...box} />;
+      return <rect class={draw.solid} {...box} />;
     case "out":
-      return <rect class={css.line} x={from + 1} y={top + 1} width={Math.max(1, to - from - 1)} height={thick - 2} />;
+      return <rect class={draw.line} x={from + 1} y={top + 1} width={Math.max(1, to - from - 1)} height={thick - 2} />;
     case "open":
       return <rect fill="url(#life-hatch)" {...box} />;
     case "covered":
-      return <><rect fill="url(#life-hatch)" {...box} /><path class={css.line} d={`M${String(from)} ${String(top)}H${String(to)}`} /></>;
+      return <><rect fill="url(#life-hatch)" {...box} /><path class={draw.line} d={`M${String(from)} ${String(top)}H${String(to)}`} /></>;
     case "waiting":
-      return <path class={css.line} d={`M${String(from)} ${String(y - 1)}H${String(to)}`} />;
+      return <path class={draw.line} d={`M${String(from)} ${String(y - 1)}H${String(to)}`} />;
     case "kiln":
-      return <path class={css.solid} d={arch(from, Math.max(to, from + 8), y, thick * 1.25)} />;
+      return <path class={draw.solid} d={arch(from, Math.max(to, from + 8), y, thick * 1.25)} />;
   }
 }
 
@@ -92,9 +92,9 @@ function arch(from: number, to: number, y: number, high: number): string {
 function Figures({ lives, now }: { lives: readonly PieceLife[]; now: Date }) {
   const zone = useZone();
   return (
-    <details class={css.details}>
+    <details class={draw.details}>
       <summary>as figures</summary>
-      <table class={css.table}>
+      <table class={draw.table}>
         <thead><tr><th scope="col">piece</th><th scope="col">where it stood</th></tr></thead>
         <tbody>
           {lifeFigures(lives, { now, zone }).map(({ id, mark, spans }) => (

@@ -2,6 +2,7 @@
 import type { OrderAnswer, TestReport } from "../../api/shapes-orders";
 import { date } from "../../domain/clock";
 import { joinFacts } from "../../domain/format";
+import { Act } from "../../ui/act";
 import { Block, Fact } from "../../ui/seam";
 import { noonOf, USES } from "./order-words";
 import type { Around } from "./order-words";
@@ -14,6 +15,7 @@ export function UseBlock({ answer: { commission, reports, cautions }, around }: 
     <Block name="Use">
       <li><Fact label="for" value={use.words} note={use.note} /></li>
       {cautions.map((caution) => <li key={caution.code + caution.detail}><Fact label="care" natch="hand" value={caution.detail} /></li>)}
+      <li><Fact label="papers"><Act spoken={`Papers of ${commission.number}`} href={`/orders/${commission.id}/papers`}>Papers</Act></Fact></li>
       {reports.map((report) => <li key={report.id}><Report report={report} around={around} /></li>)}
     </Block>
   );

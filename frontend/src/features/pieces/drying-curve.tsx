@@ -5,6 +5,7 @@ import { mass, percent } from "../../domain/format";
 import { useSession, useZone } from "../common/session";
 import { useBox } from "../common/use-box";
 import css from "./drying-curve.module.css";
+import draw from "../../ui/drawing.module.css";
 import { drawDrying } from "./drying-geometry";
 import type { DryingPicture } from "./drying-geometry";
 import { figuresOf } from "./drying-words";
@@ -31,41 +32,41 @@ function Picture({ picture, rem }: { picture: DryingPicture; rem: number }) {
   const base = plot.bottom;
   const label = 0.35 * rem;
   return (
-    <svg class={css.picture} viewBox={`0 0 ${String(picture.width)} ${String(picture.height)}`} height={picture.height} role="img" aria-label="Water left against days; the figures stand in the table under it.">
+    <svg class={draw.picture} viewBox={`0 0 ${String(picture.width)} ${String(picture.height)}`} height={picture.height} role="img" aria-label="Water left against days; the figures stand in the table under it.">
       <defs>
         {["ink", "live"].map((name) => (
           <pattern key={name} id={`hatch-${name}`} patternUnits="userSpaceOnUse" width="5" height="5" patternTransform="rotate(45)">
-            <path class={name === "live" ? css.live : css.ink} d="M0 0v5" stroke-width="1.6" />
+            <path class={name === "live" ? draw.hatchLive : draw.hatch} d="M0 0v5" stroke-width="1.6" />
           </pattern>
         ))}
       </defs>
-      <text class={css.axisName} x={0} y={0.8 * rem}>water left</text>
+      <text class={draw.aside} x={0} y={0.8 * rem}>water left</text>
       {picture.grid.map(({ y, words }) => (
         <g key={words}>
-          <path class={y === base ? css.base : css.grid} d={`M${String(plot.left)} ${String(y)}H${String(plot.right)}`} />
-          <text class={css.figureLabel} x={plot.left - 6} y={y + label}>{words}</text>
+          <path class={y === base ? draw.line : draw.grid} d={`M${String(plot.left)} ${String(y)}H${String(plot.right)}`} />
+          <text class={draw.end} x={plot.left - 6} y={y + label}>{words}</text>
         </g>
       ))}
-      {picture.dayTicks.map((x) => <path key={x} class={css.base} d={`M${String(x)} ${String(base)}v6`} />)}
+      {picture.dayTicks.map((x) => <path key={x} class={draw.line} d={`M${String(x)} ${String(base)}v6`} />)}
       {picture.days.map(({ x, words, isToday }) => (
-        <text key={words} class={isToday ? css.today : css.day} x={x} y={base + 1.35 * rem}>{words}</text>
+        <text key={words} class={isToday ? `${draw.middle ?? ""} ${draw.strong ?? ""}` : draw.middle} x={x} y={base + 1.35 * rem}>{words}</text>
       ))}
       <path d={picture.band} fill="url(#hatch-ink)" />
-      {picture.edges.map((edge, place) => <path key={place} class={css.edge} d={edge} />)}
-      <path class={css.line} d={picture.known} />
-      <path class={css.line} d={picture.middle} />
+      {picture.edges.map((edge, place) => <path key={place} class={draw.edge} d={edge} />)}
+      <path class={draw.line} d={picture.known} />
+      <path class={draw.line} d={picture.middle} />
       {dry && (
-        <g class={css.dry}>
+        <g class={draw.likelyLive}>
           <rect x={dry.left} y={base - 6} width={Math.max(2, dry.right - dry.left)} height={12} fill="url(#hatch-live)" />
-          {dry.tick !== null && <path class={css.tick} d={`M${String(dry.tick)} ${String(base - 9)}v18`} />}
+          {dry.tick !== null && <path class={draw.tick} d={`M${String(dry.tick)} ${String(base - 9)}v18`} />}
         </g>
       )}
-      <path class={css.now} d={`M${String(nowX)} ${String(plot.top)}V${String(base)}`} />
-      <path class={css.knob} d={`M${String(nowX - 7)} ${String(plot.top)}a7 7 0 0 0 14 0z`} />
-      <text class={css.nowLabel} x={nowX} y={plot.top - 0.5 * rem}>now</text>
+      <path class={draw.now} d={`M${String(nowX)} ${String(plot.top)}V${String(base)}`} />
+      <path class={draw.natch} d={`M${String(nowX - 7)} ${String(plot.top)}a7 7 0 0 0 14 0z`} />
+      <text class={`${draw.middle ?? ""} ${draw.strong ?? ""}`} x={nowX} y={plot.top - 0.5 * rem}>now</text>
       {picture.seen.map(({ kind, x, y }) => (kind === "weighing"
-        ? <rect key={`w${String(x)}`} class={css.seen} x={x - 6} y={y - 6} width={12} height={12} />
-        : <circle key={`c${String(x)}`} class={css.seen} cx={x} cy={y} r={5.5} />))}
+        ? <rect key={`w${String(x)}`} class={draw.square} x={x - 6} y={y - 6} width={12} height={12} />
+        : <circle key={`c${String(x)}`} class={draw.square} cx={x} cy={y} r={5.5} />))}
     </svg>
   );
 }
@@ -77,9 +78,9 @@ function Figures({ drying, now }: { drying: DryingAnswer; now: Date }) {
   const { ahead, seen } = figuresOf(drying, now, zone);
   if (ahead.length === 0 && seen.length === 0) return null;
   return (
-    <details class={css.details}>
+    <details class={draw.details}>
       <summary>as figures</summary>
-      <table class={css.table}>
+      <table class={draw.table}>
         <thead><tr><th scope="col">when</th><th scope="col">water left</th></tr></thead>
         <tbody>
           {seen.map((one) => (

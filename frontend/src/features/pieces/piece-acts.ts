@@ -53,13 +53,15 @@ export function damage(pieceId: string, part: PartWhole, cause: string, photos: 
 export interface Visit {
   reason?: string;
   grade?: "first" | "second";
+  /** What it was dipped in. */
+  glaze?: { id: string; label: string };
 }
 
 /** `joined` has a verb of its own, since the bench knows it by that. */
-export function visit(pieceId: string, spot: Spot & { act?: string }, { reason, grade }: Visit = {}): Draft {
-  const fields: JsonObject = { stage: spot.stage, state: spot.state, ...(reason ? { reason } : {}), ...(grade ? { grade } : {}) };
+export function visit(pieceId: string, spot: Spot & { act?: string }, { reason, grade, glaze }: Visit = {}): Draft {
+  const fields: JsonObject = { stage: spot.stage, state: spot.state, ...(reason ? { reason } : {}), ...(grade ? { grade } : {}), ...(glaze ? { glaze_batch_id: glaze.id } : {}) };
   const about = { piece_id: pieceId, stage: spot.stage, state: spot.state, state_words: spot.words };
-  const second = grade === "second" ? ", second" : "";
+  const second = grade === "second" ? ", second" : glaze ? ` in ${glaze.label}` : "";
   const said = spot.state === "bone_dry" ? "Called dry" : `${(spot.act ?? spot.words).charAt(0).toUpperCase()}${(spot.act ?? spot.words).slice(1)}${second}`;
   return { path: `pieces/${pieceId}/stage-events/`, fields, verb: spot.state === "joined" ? "joined" : "stage_set", about, said };
 }

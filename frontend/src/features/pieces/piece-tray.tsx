@@ -4,6 +4,7 @@ import { asTyped } from "../../domain/typed";
 import { Act, Field, MainAct } from "../../ui/act";
 import { Pair, Tray } from "../../ui/frame";
 import { useSession } from "../common/session";
+import { useGlazes } from "../papers/use-papers";
 import { check, cover, partEvent, visit, weighing } from "./piece-acts";
 import { feelWords } from "./drying-words";
 import { livingParts } from "./piece-words";
@@ -24,6 +25,8 @@ export function PieceTray({ piece }: { piece: Piece }) {
       return <TouchTray piece={piece} />;
     case "grade":
       return <GradeTray piece={piece} />;
+    case "glaze":
+      return <GlazeTray piece={piece} />;
     default:
       return <StepTray piece={piece} />;
   }
@@ -87,6 +90,7 @@ function SpotTray({ piece, spot, isAllowed }: { piece: Piece; spot: SpotAct; isA
   const { id, mark } = piece.view.answer.piece;
   const press = (): void => {
     if (spot.state === "checked") piece.open("grade");
+    else if (spot.state === "glazed") piece.open("glaze");
     else piece.keep(visit(id, spot));
   };
   return (
@@ -169,6 +173,25 @@ function GradeTray({ piece }: { piece: Piece }) {
         {spot && GRADES.map((grade) => (
           <Act key={grade.value} spoken={`${mark} checked: ${grade.words}`} onPress={() => { piece.keep(visit(id, spot, { grade: grade.value })); }}>{grade.words}</Act>
         ))}
+        <div class={css.whole}><NotNow piece={piece} /></div>
+      </div>
+    </Tray>
+  );
+}
+
+/** Which batch it was dipped in; it may be left unsaid, and then no report can speak for it. */
+function GlazeTray({ piece }: { piece: Piece }) {
+  const { id, mark } = piece.view.answer.piece;
+  const spot = spotOf("glazed");
+  const batches = useGlazes();
+  const known = batches.state === "ready" ? batches.value.results : [];
+  return (
+    <Tray mark={mark} reason="glazed, and dipped in" isFree>
+      <div class={css.grid}>
+        {spot && known.map((glaze) => (
+          <Act key={glaze.id} spoken={`${mark} glazed in ${glaze.label}`} onPress={() => { piece.keep(visit(id, spot, { glaze })); }}>{glaze.label}</Act>
+        ))}
+        {spot && <Act spoken={`${mark} glazed, batch not said`} onPress={() => { piece.keep(visit(id, spot)); }}>Not said</Act>}
         <div class={css.whole}><NotNow piece={piece} /></div>
       </div>
     </Tray>

@@ -46,6 +46,8 @@ function Managed({ members, again }: { members: readonly MemberRow[]; again: () 
       {members.map((member) => (changedId === member.id
         ? <RolesOf key={member.id} member={member} invitations={invitations} close={() => { change(null); again(); }} />
         : <Person key={member.id} member={member}><SmallAct spoken={`Change what ${member.first_name} may do`} onPress={() => { change(member.id); }}>Change</SmallAct></Person>))}
+      <Act href="/refused">What was refused</Act>
+      <Act href="/held">Came too late</Act>
       <Invite invitations={invitations} />
     </>
   );
