@@ -82,6 +82,7 @@ def questions(
     rows = Forecast.objects.filter(studio=studio, part_id__in=[part.part_id for part in parts])
     kept = {row.part_id: row for row in rows}
     seen = looks.looks_of(studio, piece_ids={part.piece_id for part in parts})
+    looked_at = {part.piece_id for part in parts if seen.get(part.part_id)}
     room_of = looks.rooms(studio)
     name = lore.belief.digest()
     for part in parts:
@@ -95,7 +96,7 @@ def questions(
             sky.climate,
             belief=_drawn_from(row, digest(own)) or lore.belief.of_piece(groups),
         )
-        few = settings.IS_EMBEDDED and not own
+        few = settings.IS_EMBEDDED and part.piece_id not in looked_at
         draws = DRAWS_UNSEEN if few else DRAWS
         yield Question(part, sky, own, groups, problem, draws, row, name)
 

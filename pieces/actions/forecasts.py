@@ -23,6 +23,7 @@ from pieces.queries.drying import WetPart
 from studio.models import Studio
 
 from . import learning
+from .forecast_covers import advised
 from .forecast_questions import Question, is_stale, questions
 from .forecast_runs import Answer, answers
 from .learning import Lore
@@ -43,17 +44,24 @@ def refresh(*, studio: Studio, at: datetime, piece_id: UUID | None = None) -> in
     parts = drying.wet_parts(studio, piece_id=piece_id)
     _forget_dry(studio, parts, piece_id)
     asked = questions(studio, parts, lore, at)
-    stale = [question for question in asked if is_stale(question, at)]
+    stale = _with_siblings(list(asked), at)
     if not stale:
         return 0
     found = answers(stale, lore.belief, at)
+    advice = advised(studio, found, at)
     with transaction.atomic():
         for answer in found:
-            _keep(answer, lore, at=at)
+            _keep(answer, lore, advice.get(answer.question.part.part_id, {}), at=at)
     return len(stale)
 
 
-def _keep(answer: Answer, lore: Lore, *, at: datetime) -> None:
+def _with_siblings(asked: Sequence[Question], at: datetime) -> list[Question]:
+    """Return what is out of date, and the other parts of the same pieces: parts meet or do not."""
+    stale = {question.part.piece_id for question in asked if is_stale(question, at)}
+    return [question for question in asked if question.part.piece_id in stale]
+
+
+def _keep(answer: Answer, lore: Lore, covering: dict[str, Any], *, at: datetime) -> None:
     question, state = answer.question, answer.known
     after, track = answer.after, answer.ahead
     windows = stored(readiness(after, at.timestamp()))
@@ -73,7 +81,11 @@ def _keep(answer: Answer, lore: Lore, *, at: datetime) -> None:
             "air_key": question.sky.digest(advanced_to),
             "windows": windows,
             "curve": {"past": past, "ahead": _points(line)},
-            "inputs": _inputs(question, lore, state.draws),
+            "inputs": _inputs(question, lore, state.draws)
+            | {
+                "at_rest_kg_per_kg": line.at_rest_kg_per_kg,
+            },
+            "covering": covering,
             "drawn_from": _said(question.problem.belief),
             "looks_key": digest(question.looks),
             "lore_key": question.lore_digest,

@@ -68,6 +68,37 @@ def left_at(points: Sequence[Point], at_s: float) -> tuple[float, float, float] 
     return p10, p50, p90
 
 
+def weighed_left(
+    weighings: Sequence[tuple[float, float]],
+    points: Sequence[Point],
+    *,
+    pressed_kg_per_kg: float,
+    at_rest_kg_per_kg: float,
+) -> list[float | None]:
+    """Return the water left by the scale at each weighing, in order of time.
+
+    The first weighing stands on the middle line; from there on every gram that went was water. So
+    the squares of a piece that is weighed each hour lie beside the model's line where the two
+    differ.
+
+    Parameters
+    ----------
+    weighings
+        (instant [s since 1970], mass [g]) since the piece was last wetted or joined.
+    points
+        Of the curve, as for `left_at`.
+    pressed_kg_per_kg, at_rest_kg_per_kg
+        Moistures that count as 1 and as 0. [kg/kg]
+    """
+    ordered = sorted(weighings)
+    began = left_at(points, ordered[0][0]) if ordered else None
+    if began is None:
+        return [None] * len(ordered)
+    span = pressed_kg_per_kg - at_rest_kg_per_kg
+    dry_g = ordered[0][1] / (1.0 + at_rest_kg_per_kg + began[1] * span)
+    return [(mass_g / dry_g - 1.0 - at_rest_kg_per_kg) / span for _, mass_g in ordered]
+
+
 def words(left: tuple[float, float, float] | None, last: Change | None) -> str:
     """Return what a screen says under the weighings; "" with nothing to say."""
     said = []

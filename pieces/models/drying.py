@@ -29,6 +29,7 @@ class Forecast(StudioOwned):
     drawn_from = models.JSONField(default=dict)
     windows = models.JSONField(default=dict)
     curve = models.JSONField(default=dict)
+    covering = models.JSONField(default=dict)
     inputs = models.JSONField(default=dict)
     computed_at = models.DateTimeField(null=True)
     known_since = models.DateTimeField(null=True)

@@ -38,7 +38,14 @@ class WetPart:
     events: tuple[FaceEvent, ...]
     stays: tuple[tuple[datetime, UUID | None], ...]
     begun_at: datetime
+    cover: CoverWord = CoverWord.OPEN
     assumed: tuple[str, ...] = field(default=())
+
+    @property
+    def is_out(self) -> bool:
+        """Whether it stands in the air by now."""
+        last = self.events[-1]
+        return last.inner.plaster is None and last.outer.plaster is None
 
 
 def wet_parts(studio: Studio, *, piece_id: UUID | None = None) -> list[WetPart]:
@@ -124,6 +131,7 @@ def _wet_part(
         ),
         stays=tuple(stays),
         begun_at=begun_at,
+        cover=standings[-1].factor_cover if standings else CoverWord.OPEN,
         assumed=tuple(assumed),
     )
 

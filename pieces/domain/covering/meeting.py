@@ -73,7 +73,8 @@ def meet(parts: Sequence[PartNow], now_s: float) -> Meeting:
     """
     if len(parts) < 2 or len({part.state.draws for part in parts}) > 1:
         raise ValueError("Two parts or more meet, each with the same number of draws.")
-    ways = _ways(parts, now_s + LOOKS_AHEAD_S)
+    told_to = min(part.state.problem.climate.end_s for part in parts)
+    ways = _ways(parts, min(now_s + LOOKS_AHEAD_S, told_to))
     weights = _weights(parts)
     as_it_stands = [next(way for way in each if not way.changes) for each in ways]
     plain = _window(as_it_stands, weights)

@@ -85,12 +85,14 @@ def plan_covers(
     now_s = pieces[0].state.advanced_to_s
     if any(piece.state.advanced_to_s != now_s for piece in pieces):
         raise ValueError("All pieces must be advanced to the same hour.")
-    hours = [at for at in changes_at_s if at < now_s + LONGEST_H * HOUR_S]
+    # As far as the air is told, and no further than a fortnight.
+    end_s = min(now_s + LONGEST_H * HOUR_S, *(p.state.problem.climate.end_s for p in pieces))
+    hours = [at for at in changes_at_s if at < end_s]
     if any(later <= sooner for sooner, later in pairwise(hours)):
         raise ValueError("changes_at_s must rise.")
     ways = [_Way(middle(piece.state), piece.cover) for piece in pieces]
     staying = [_Way(middle(piece.state), piece.cover) for piece in pieces]
-    bounds = [now_s, *[at for at in hours if at > now_s], now_s + LONGEST_H * HOUR_S]
+    bounds = [now_s, *[at for at in hours if at > now_s], end_s]
     for begin, end in pairwise(bounds):
         open_ways = [way for way in ways if not way.has_ended]
         if not open_ways:

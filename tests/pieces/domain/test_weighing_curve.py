@@ -2,7 +2,7 @@
 
 import pytest
 
-from pieces.domain.weighing_curve import HOUR_S, change, left_at, words
+from pieces.domain.weighing_curve import HOUR_S, change, left_at, weighed_left, words
 
 POINTS = [(0.0, 0.95, 1.0, 1.0), (10 * HOUR_S, 0.4, 0.5, 0.6), (20 * HOUR_S, 0.1, 0.2, 0.4)]
 
@@ -39,6 +39,23 @@ class TestLeftAt:
     def test_says_nothing_of_before_the_pressing(self) -> None:
         assert left_at(POINTS, -1.0) is None
         assert left_at([], 5.0) is None
+
+
+class TestWeighedLeft:
+    def test_begins_on_the_line_and_follows_the_scale(self) -> None:
+        # By hand: 0.25 as pressed, 0.01 at rest; at half of the water X is 0.13, so that 565 g hold
+        # 500 g of dry clay, and 535 g hold X = 0.07: a quarter of the water.
+        weighings = [(20 * HOUR_S, 535.0), (10 * HOUR_S, 565.0)]
+
+        found = weighed_left(weighings, POINTS, pressed_kg_per_kg=0.25, at_rest_kg_per_kg=0.01)
+
+        assert found == pytest.approx([0.5, 0.25])
+
+    def test_says_nothing_where_no_curve_was_reckoned(self) -> None:
+        found = weighed_left([(5.0, 500.0)], [], pressed_kg_per_kg=0.25, at_rest_kg_per_kg=0.01)
+
+        assert found == [None]
+        assert weighed_left([], POINTS, pressed_kg_per_kg=0.25, at_rest_kg_per_kg=0.01) == []
 
 
 class TestWords:
