@@ -133,7 +133,7 @@ class DryingSumOut(serializers.Serializer[Any]):
     confidence = ConfidenceOut()
     working = serializers.ListField(child=serializers.CharField())
     warnings = SumWarningOut(many=True)
-    source = serializers.CharField()
+    source = serializers.CharField()  # type: ignore[assignment]  # a field of that name
 
 
 def _refuse(name: str, detail: str, code: str) -> NoReturn:

@@ -63,7 +63,7 @@ def _asked(given: Mapping[str, Any]) -> Asked:
 
 def _body(body: Body, moistures: Mapping[str, float]) -> Body:
     """Return the body with somebody's own figures for some of its moistures."""
-    own = {f"{name}_kg_per_kg": value for name, value in moistures.items()}
+    own: dict[str, Any] = {f"{name}_kg_per_kg": value for name, value in moistures.items()}
     try:
         changed = replace(body, **own, marks={**body.marks, **dict.fromkeys(own, Mark.OWN)})
     except ValueError as error:

@@ -114,7 +114,7 @@ class Told:
 def convection_w_m2_k(air_m_s: float) -> float:
     """Return the heat transfer coefficient in air that moves at `air_m_s`, from 0 to 5."""
     reynolds = air_m_s * PLATE_M / AIR_VISCOSITY_M2_S
-    nusselt = 0.664 * float(np.sqrt(reynolds)) * PRANDTL ** (1.0 / 3.0)
+    nusselt = 0.664 * float(np.sqrt(reynolds) * np.cbrt(PRANDTL))
     return max(STILL_W_M2_K, nusselt * AIR_CONDUCTIVITY_W_M_K / PLATE_M)
 
 

@@ -36,7 +36,7 @@ AT_REST = 0.066
 LATE_DIFFUSIVITY_M2_S = 2.2e-10
 FIRST_HOUR_KG_M2_S = 0.281 / HOUR_S
 DEPRESSION_K = 8.0
-HUMIDITY = 0.44  # 25 °C with a wet bulb of 17 °C (psychrolib 2.5.0: 0.4449)
+HUMIDITY = 0.446  # 25 °C with a wet bulb of 17 °C, by psychrolib 2.5.0
 DRY_KG_M3 = 500.0
 ISOTHERM_POWER = 0.45
 
