@@ -64,3 +64,9 @@ export function evidenceFacts(evidence: readonly Evidence[], units: Units, now: 
   facts.push({ label: "weighed", value: mass(last.mass_g, units), note: `${last.member}, ${dayAndClock(new Date(last.at), now, zone)}${earlier}` });
   return facts;
 }
+
+/** What two or more weighings say together. */
+export function weighedFacts({ weighed }: DryingAnswer): SaidFact[] {
+  if (!weighed || weighed.words === "") return [];
+  return [{ label: "by weight", value: weighed.is_steady === true ? "Steady" : "Still drying", note: weighed.words }];
+}
