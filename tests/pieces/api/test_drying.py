@@ -71,6 +71,20 @@ class TestPieceDrying:
         lines = zip(curve["p10"], curve["p50"], curve["p90"], strict=True)
         assert all(0.0 <= low <= middle <= high <= 1.01 for low, middle, high in lines)
 
+    def test_tells_of_air_between_readings_far_apart(self, studio, kit, maker) -> None:
+        room = factories.place(studio, "Drying room")
+        for hours in (1, 14, 27):
+            told = act(maker[0], NOW - timedelta(hours=hours))
+            climate.record(act=told, place=room, readings=[Reading(told.happened_at, 14.0, 0.66)])
+        pressed = act(maker[0], NOW - timedelta(hours=6))
+        tile = kits.press(
+            pressed, kit.tile_mould, "tile", kits.given(kit.tile, "T08"), place=room
+        ).pieces[0]
+
+        forecasts.refresh(studio=studio, at=NOW)
+
+        assert got(maker[1], tile)["assumed"] == ["air_gap", "mould_water"]
+
     def test_says_that_nothing_is_reckoned_yet(self, tile, maker) -> None:
         shown = got(maker[1], tile)
 
