@@ -22,6 +22,7 @@ from pieces.domain.drying import Batch, Cover, Ensemble, out_of_mould, simulate
 from pieces.domain.drying.problem import State
 
 HOUR_S: Final = 3600
+SAMPLED_S: Final = 3 * HOUR_S  # how often the index is taken: it rises and falls over half a day
 CHOICES: Final = (Cover.OPEN, Cover.LOOSE, Cover.TUCKED)
 OPENS_UP_BELOW: Final = 0.85  # of the limit: hysteresis; tried, not measured
 LONGEST_H: Final = 14 * 24
@@ -90,23 +91,25 @@ def plan_covers(
     hours = [at for at in changes_at_s if at < end_s]
     if any(later <= sooner for sooner, later in pairwise(hours)):
         raise ValueError("changes_at_s must rise.")
-    ways = [_Way(middle(piece.state), piece.cover) for piece in pieces]
     staying = [_Way(middle(piece.state), piece.cover) for piece in pieces]
+    for begin in range(now_s, end_s, SAMPLED_S):
+        _stay([way for way in staying if not way.has_ended], min(begin + SAMPLED_S, end_s))
+    # Who stands open and keeps under the limit has nothing to change.
+    asked = [way for way in staying if way.cover is not Cover.OPEN or way.peak > limit]
+    changing = {id(way): _Way(way.begun, way.cover) for way in asked if not _has_shrunk(way.begun)}
     bounds = [now_s, *[at for at in hours if at > now_s], end_s]
     for begin, end in pairwise(bounds):
-        open_ways = [way for way in ways if not way.has_ended]
-        if not open_ways:
-            break
-        _stay([way for way in staying if not way.has_ended], end)
+        under_way = [way for way in changing.values() if not way.has_ended]
         if begin in hours:
-            _choose(open_ways, begin, end, limit)
+            _choose(under_way, begin, end, limit)
         else:
-            _stay(open_ways, end)
-    first = [float(crack_index(way.begun)[0]) for way in ways]
-    return [
-        CoverPlan(tuple(way.steps), index, way.peak, stays.peak, way.ends_s)
-        for way, stays, index in zip(ways, staying, first, strict=True)
-    ]
+            _stay(under_way, end)
+    return [_told(changing.get(id(way), way), way) for way in staying]
+
+
+def _told(way: _Way, staying: _Way) -> CoverPlan:
+    index = float(crack_index(way.begun)[0])
+    return CoverPlan(tuple(way.steps), index, way.peak, staying.peak, way.ends_s)
 
 
 def middle(state: Ensemble) -> Ensemble:
@@ -162,6 +165,8 @@ def covered(state: Ensemble, cover: Cover) -> Ensemble:
 
 
 def _choose(ways: Sequence[_Way], begin: int, end: int, limit: float) -> None:
+    if not ways:
+        return
     tried = [(way, cover) for way in ways for cover in CHOICES]
     after, peaks = _onward([way.under(cover) for way, cover in tried], begin, end)
     for i, way in enumerate(ways):
@@ -184,9 +189,9 @@ def _stay(ways: Sequence[_Way], end: int) -> None:
 
 
 def _onward(states: list[Ensemble], begin: int, end: int) -> tuple[list[Ensemble], list[float]]:
-    """Carry all on hour by hour; return where they come to and the worst index of each."""
+    """Carry all on; return where they come to and the worst index of each on the way."""
     peaks = [0.0] * len(states)
-    for at in range(begin + HOUR_S, end + 1, HOUR_S):
+    for at in [*range(begin + SAMPLED_S, end, SAMPLED_S), end]:
         states = list(simulate(Batch(tuple(states), at)).after)
         peaks = [max(p, float(crack_index(s)[0])) for p, s in zip(peaks, states, strict=True)]
     return states, peaks
