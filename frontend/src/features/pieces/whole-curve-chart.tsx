@@ -3,6 +3,7 @@ import { useEffect, useMemo, useRef } from "preact/hooks";
 import uPlot from "uplot";
 import "uplot/dist/uPlot.min.css";
 import type { DryingAnswer } from "../../api/shapes-pieces";
+import { date } from "../../domain/clock";
 import { useZone } from "../common/session";
 import { useBox } from "../common/use-box";
 import { wholeCurve } from "./whole-curve-data";
@@ -10,6 +11,8 @@ import type { WholeCurveData } from "./whole-curve-data";
 import css from "./whole-curve.module.css";
 
 const HEIGHT_REM = 15;
+/** A label is a day, and never two of one day. [s] */
+const DAYS = [1, 2, 4, 7, 14].map((days) => days * 86_400);
 
 export function WholeCurveChart({ drying }: { drying: DryingAnswer }) {
   const zone = useZone();
@@ -61,7 +64,7 @@ function optionsOf(data: WholeCurveData, width: number, rem: number, zone: strin
     width, height: HEIGHT_REM * rem, legend: { show: false }, cursor: { show: false },
     tzDate: (at) => uPlot.tzDate(new Date(at * 1000), zone),
     scales: { y: { range: [0, 100] } },
-    axes: [{ ...axis, space: 4 * rem }, { ...axis, size: 3.2 * rem, values: (_chart, splits) => splits.map((value) => `${String(value)}\u202f%`) }],
+    axes: [{ ...axis, space: 4.5 * rem, incrs: DAYS, values: (_chart, splits) => splits.map((at) => date(new Date(at * 1000), new Date(data.now * 1000), zone)) }, { ...axis, size: 3.2 * rem, values: (_chart, splits) => splits.map((value) => `${String(value)}\u202f%`) }],
     series: [{}, { stroke: ink, width: 2, points: { show: false } }, edge, edge, drawnApart, drawnApart],
     bands: [{ series: [3, 2], fill: () => hatch(ink) as string }],
     hooks: { draw: [(chart) => { drawLids(chart, data); drawNow(chart, data.now); drawLooks(chart, data); }] },
