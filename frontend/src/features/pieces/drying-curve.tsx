@@ -8,7 +8,7 @@ import css from "./drying-curve.module.css";
 import draw from "../../ui/drawing.module.css";
 import { drawDrying } from "./drying-geometry";
 import type { DryingPicture } from "./drying-geometry";
-import { figuresOf } from "./drying-words";
+import { assumedWords, figuresOf } from "./drying-words";
 import { WholeCurve } from "./whole-curve";
 
 export function DryingCurve({ drying, now }: { drying: DryingAnswer; now: Date }) {
@@ -111,7 +111,7 @@ function Figures({ drying, now }: { drying: DryingAnswer; now: Date }) {
           ))}
         </tbody>
       </table>
-      {drying.assumed.length > 0 && <p>Assumed: {drying.assumed.join("; ")}.</p>}
+      {drying.assumed.length > 0 && <p>Assumed: {assumedWords(drying.assumed)}.</p>}
       {drying.covering.cracking && <p>{drying.covering.cracking.note}</p>}
       <WholeCurve drying={drying} />
       <ul>{drying.sources.map((source) => <li key={source}>{source}</li>)}</ul>

@@ -46,7 +46,7 @@ function Ready({ drying, placeId, within, mark }: { drying: DryingAnswer | null;
   const asked = useWhatIf(drying, placeId, opened);
   const { units } = useSession().membership.member;
   const { claim, known } = asked;
-  const wrong = claim.wrong ?? claim.wrongAt("#/begins_at") ?? claim.errors.map(({ detail }) => detail)[0];
+  const wrong = claim.wrong ?? claim.errors.find(({ pointer }) => pointer !== "#/thickest_mm")?.detail;
   return (
     <Screen title="What if" when={mark} within={within} isSeam={false} tray={<Tray><MainAct isDisabled={claim.isAsking} onPress={() => { void asked.reckon(now); }}>{claim.isAsking ? "Reckoning…" : "Reckon"}</MainAct></Tray>}>
       {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
@@ -124,6 +124,6 @@ function Dates({ reckoned: { asItIs, changed }, now }: { reckoned: Reckoned; now
 function asDrying({ begins_at, curve, windows, unreachable, confidence, source }: DryingSum): DryingAnswer {
   return {
     at: begins_at, journal_seq: 0, computed_at: begins_at, verdict: "", sentence: "", curve, windows, unreachable, confidence,
-    evidence: [], weighed: null, covering: { now: null, parts: null } as unknown as DryingAnswer["covering"], inputs: {}, assumed: [], sources: [source],
+    evidence: [], weighed: null, covering: { cracking: null, steps: [], ahead: "", meeting: null }, inputs: {}, assumed: [], sources: [source],
   };
 }
