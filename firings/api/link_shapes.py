@@ -38,7 +38,7 @@ class LinkPreviewIn(LinkFields):
     """A link that is not made: what it would show."""
 
 
-class LinkOut(Shape):
+class OrderLinkOut(Shape):
     id = serializers.UUIDField()
     kind = serializers.ChoiceField(Share.Kind.choices)
     shows = serializers.ListField(child=serializers.CharField())
@@ -58,15 +58,15 @@ class SharedPhotoOut(Shape):
     happened_at = serializers.DateTimeField()
 
 
-class LinkListOut(Shape):
+class OrderLinkListOut(Shape):
     at = serializers.DateTimeField()
     journal_seq = serializers.IntegerField()
-    results = LinkOut(many=True)
+    results = OrderLinkOut(many=True)
     photos = SharedPhotoOut(many=True, help_text="The photos of the order that may be chosen.")
 
 
 class LinkActOut(ActOut):
-    link = LinkOut()
+    link = OrderLinkOut()
 
 
 class LinkMadeOut(LinkActOut):

@@ -32,10 +32,10 @@ from .client_pages import html
 from .link_shapes import (
     LinkActOut,
     LinkIn,
-    LinkListOut,
     LinkMadeOut,
     LinkPreviewIn,
     LinkPreviewOut,
+    OrderLinkListOut,
     RevocationIn,
 )
 
@@ -65,7 +65,7 @@ class LinkView(CommissionView):
 class LinkList(LinkView):
     needs = {"GET": SHARE, "POST": SHARE}
 
-    @extend_schema(operation_id="links_list", responses=LinkListOut)
+    @extend_schema(operation_id="links_list", responses=OrderLinkListOut)
     def get(self, request: Request, commission_id: UUID) -> Response:
         """List the links of an order, the newest first, with when they were opened."""
         row = self.own_commission(commission_id)

@@ -1,6 +1,6 @@
 """Making and editing designs: the form of a piece before any piece exists."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import asdict, dataclass
 from typing import Any
 from uuid import UUID
@@ -77,15 +77,22 @@ def make(
     sizes: Mapping[str, float | None] | None = None,
     is_round: bool = False,
     contact: str = Design.Contact.TABLE,
+    confirmed: Collection[str] = (),
 ) -> Design:
     """Make a design with its parts.
 
     `sizes` holds `footprint_x_mm`, `footprint_y_mm` and `height_mm` as pressed, `inside_depth_mm`
-    and `capacity_ml` as finished. Raises `DesignTaken`, `RoleTwice` and `NoSuchSection`.
+    and `capacity_ml` as finished; `confirmed`, the JSON pointers of walls that are meant, however
+    thick. Raises `DesignTaken`, `RoleTwice` and `NoSuchSection`.
     """
-    _check_parts(parts)
+    _check_parts(parts, confirmed=confirmed)
     _check_name(act, name)
-    journal.write(act=act, verb="made_design", subjects=[("design", act.id)])
+    journal.write(
+        act=act,
+        verb="made_design",
+        subjects=[("design", act.id)],
+        facts={"confirmed": sorted(confirmed)} if confirmed else {},
+    )
     design = Design.objects.create(
         id=act.id,
         studio=act.studio,
@@ -105,7 +112,12 @@ def make(
 
 @transaction.atomic
 def edit(
-    *, act: Act, design: Design, changes: Mapping[str, Any], parts: Sequence[PartGiven] = ()
+    *,
+    act: Act,
+    design: Design,
+    changes: Mapping[str, Any],
+    parts: Sequence[PartGiven] = (),
+    confirmed: Collection[str] = (),
 ) -> Design:
     """Change a design; parts with an id are changed, those without are added, none is taken away.
 
@@ -113,14 +125,17 @@ def edit(
     """
     design = Design.objects.select_for_update().get(pk=design.pk)
     existing = {part.pk: part for part in design.parts.all()}
-    _check_parts(parts, kept=existing)
+    _check_parts(parts, kept=existing, confirmed=confirmed)
     if changes.get("name", design.name) != design.name:
         _check_name(act, changes["name"])
     journal.write(
         act=act,
         verb="changed_design",
         subjects=[("design", design.pk)],
-        facts={"changed": sorted([*changes, *(["parts"] if parts else [])])},
+        facts={
+            "changed": sorted([*changes, *(["parts"] if parts else [])]),
+            **({"confirmed": sorted(confirmed)} if confirmed else {}),
+        },
     )
     for name in EDITABLE:
         if name in changes:
@@ -163,7 +178,11 @@ def _check_name(act: Act, name: str) -> None:
         raise DesignTaken(f"{name} is there already.", name=name)
 
 
-def _check_parts(parts: Sequence[PartGiven], kept: Mapping[UUID, DesignPart] | None = None) -> None:
+def _check_parts(
+    parts: Sequence[PartGiven],
+    kept: Mapping[UUID, DesignPart] | None = None,
+    confirmed: Collection[str] = (),
+) -> None:
     given = {part.id for part in parts}
     if kept is not None:
         unknown = given - {None} - set(kept)
@@ -176,4 +195,4 @@ def _check_parts(parts: Sequence[PartGiven], kept: Mapping[UUID, DesignPart] | N
         raise RoleTwice(f"Twice here: {', '.join(twice)}.", roles=twice)
     for place, part in enumerate(parts):
         section = Section(part.role, part.thickest_mm, part.thinnest_mm)
-        check_section(section, pointer=f"#/parts/{place}")
+        check_section(section, pointer=f"#/parts/{place}", confirmed=confirmed)

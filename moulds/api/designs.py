@@ -45,6 +45,7 @@ class DesignList(StudioView):
                 is_round=given["is_round"],
                 contact=given.get("contact", Design.Contact.TABLE),
                 sizes={name: given[name] for name in designs.SIZES if name in given},
+                confirmed=given["confirmed"],
             )
             return _made(design)
 
@@ -68,7 +69,11 @@ class DesignOne(StudioView):
             self.check_match(design.revision, DesignOut(design).data)
             changes = {name: given[name] for name in designs.EDITABLE if name in given}
             changed = designs.edit(
-                act=act, design=design, changes=changes, parts=given.get("parts", ())
+                act=act,
+                design=design,
+                changes=changes,
+                parts=given.get("parts", ()),
+                confirmed=given["confirmed"],
             )
             return _made(changed)
 

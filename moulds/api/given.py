@@ -71,6 +71,15 @@ class DesignPartIn(Shape):
         return PartGiven(**super().to_internal_value(data))
 
 
+class ConfirmedField(serializers.ListField):
+    """JSON pointers of figures that are meant, though they look like a slip."""
+
+    child = serializers.CharField(max_length=60)
+
+    def __init__(self, **options: Any) -> None:
+        super().__init__(required=False, default=list, max_length=99, **options)
+
+
 class DesignIn(ActIn, InsideFields):
     """A form with one or more clay parts; sections are 1 to 80 mm."""
 
@@ -86,6 +95,7 @@ class DesignIn(ActIn, InsideFields):
         default=False, help_text="The footprint is a circle, its diameter the greater width."
     )
     parts = DesignPartIn(many=True, allow_empty=False)
+    confirmed = ConfirmedField(help_text="Walls over 80 mm that are meant: #/parts/0/thickest_mm.")
 
 
 class DesignChangeIn(ChangeIn, InsideFields):
@@ -100,6 +110,7 @@ class DesignChangeIn(ChangeIn, InsideFields):
     height_mm = _length()
     is_round = serializers.BooleanField(required=False)
     parts = DesignPartIn(many=True, required=False)
+    confirmed = ConfirmedField(help_text="Walls over 80 mm that are meant: #/parts/0/thickest_mm.")
 
 
 class MasterIn(ActIn):

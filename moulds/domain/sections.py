@@ -1,9 +1,11 @@
 """The sections of a clay part: which can be believed.
 
 The limits are common practice, no source: under 1 mm no slab can be pressed, over 80 mm none of
-this ware is solid.
+this ware is solid. A wall over 80 mm that somebody confirms is taken, as it may be meant; one over
+300 mm never is.
 """
 
+from collections.abc import Container
 from dataclasses import dataclass
 from typing import Final
 
@@ -11,6 +13,7 @@ from studio.domain.refusals import Unworkable
 
 LEAST_MM: Final = 1.0
 MOST_MM: Final = 80.0
+MOST_CONFIRMED_MM: Final = 300.0
 
 
 class NoSuchSection(Unworkable):
@@ -27,7 +30,7 @@ class Section:
     thinnest_mm: float
 
 
-def check_section(section: Section, *, pointer: str = "#") -> None:
+def check_section(section: Section, *, pointer: str = "#", confirmed: Container[str] = ()) -> None:
     """Refuse a section that cannot be.
 
     Parameters
@@ -36,6 +39,8 @@ def check_section(section: Section, *, pointer: str = "#") -> None:
         Walls from 1 to 80 mm, the thinnest not above the thickest. [mm]
     pointer
         JSON pointer of the part, for naming the field.
+    confirmed
+        JSON pointers of the walls that are meant, however thick.
 
     Raises
     ------
@@ -46,9 +51,10 @@ def check_section(section: Section, *, pointer: str = "#") -> None:
         ("thickest_mm", section.thickest_mm),
         ("thinnest_mm", section.thinnest_mm),
     ):
-        if not LEAST_MM <= wall_mm <= MOST_MM:
+        most_mm = MOST_CONFIRMED_MM if f"{pointer}/{name}" in confirmed else MOST_MM
+        if not LEAST_MM <= wall_mm <= most_mm:
             raise _refused(
-                f"{section.role}: a wall is {LEAST_MM:g} to {MOST_MM:g} mm, not {wall_mm:g}."
+                f"{section.role}: a wall is {LEAST_MM:g} to {most_mm:g} mm, not {wall_mm:g}."
                 f"{_meant(wall_mm)}",
                 pointer=f"{pointer}/{name}",
             )
@@ -62,7 +68,10 @@ def check_section(section: Section, *, pointer: str = "#") -> None:
 
 def _meant(wall_mm: float) -> str:
     tenth = wall_mm / 10
-    return f" Did you mean {tenth:g}?" if LEAST_MM <= tenth <= MOST_MM else ""
+    if not LEAST_MM <= tenth <= MOST_MM:
+        return ""
+    if_so = " If not, confirm it." if wall_mm <= MOST_CONFIRMED_MM else ""
+    return f" Did you mean {tenth:g}?{if_so}"
 
 
 def _refused(detail: str, *, pointer: str) -> NoSuchSection:

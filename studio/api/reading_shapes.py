@@ -6,6 +6,7 @@ from typing import IO, Any
 from uuid import UUID, uuid5
 
 from django.utils import timezone
+from drf_spectacular.utils import extend_schema_field
 from rest_framework import parsers, serializers
 from rest_framework.exceptions import ErrorDetail, ParseError
 
@@ -59,9 +60,17 @@ class ReadingsIn(ChangeIn, ReadingFields):
 
 
 class ReadingOut(serializers.ModelSerializer[ClimateReading]):
+    did_you_mean_c = serializers.SerializerMethodField(
+        help_text="What its warmth is if °F was meant, as long as nobody has answered."
+    )
+
     class Meta:
         model = ClimateReading
-        fields = ("id", "taken_at", "air_c", "humidity_fraction", "use", "why")
+        fields = ("id", "taken_at", "air_c", "humidity_fraction", "use", "why", "did_you_mean_c")
+
+    @extend_schema_field(serializers.FloatField(allow_null=True))
+    def get_did_you_mean_c(self, row: ClimateReading) -> float | None:
+        return climate.may_mean_c(row.air_c, row.why)
 
 
 class ReadingWarningOut(serializers.Serializer[Any]):

@@ -116,6 +116,22 @@ def judge_all(readings: Sequence[Reading]) -> list[Judgement]:
     return judged
 
 
+def may_mean_c(air_c: float | None, detail: str) -> float | None:
+    """Return what a temperature is if °F was meant, where its reading still waits to be told so.
+
+    Parameters
+    ----------
+    air_c
+        The temperature as given. [°C]
+    detail
+        Why the reading is not used: the sentence of its judgement, or of the answer to it.
+    """
+    if air_c is None:
+        return None
+    doubt = _maybe_fahrenheit("asked", air_c)
+    return doubt.did_you_mean_c if doubt.detail == detail else None
+
+
 def _judge_humidity(reading: Reading) -> Judgement | None:
     humidity = reading.humidity_fraction
     if humidity is None or LOWEST_HUMIDITY <= humidity <= 1.0:

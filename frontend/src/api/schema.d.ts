@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 07a0a7a5b65e6011f59e1c41c162f30a3f9bf1337258388f4fb65f813e47dd0d
-// types 1feadb3af6af76016c8c40e52fc7f65626587b4c8285d0bf36c01e9b6e63f6b4
+// document 159b2d67adc88bde2a8c3a74f83af59b589343f9b46169096d7b93a87fa143dc
+// types f45e8764825c0a49107eb188fe5ce1ad0122c4258896b94889086f4619653e2b
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -3986,6 +3986,8 @@ export interface components {
             /** Format: uuid */
             body_id?: string | null;
             capacity_ml?: number | string | null;
+            /** @description Walls over 80 mm that are meant: #/parts/0/thickest_mm. */
+            confirmed?: string[];
             /**
              * @description table, cooking, storage; a lid is tested with the vessel it closes.
              *
@@ -5757,7 +5759,7 @@ export interface components {
             /** Format: uuid */
             id: string;
             journal_seq: number;
-            link: components["schemas"]["LinkOut"];
+            link: components["schemas"]["OrderLinkOut"];
         };
         /** @description A link to make; its address is answered once and kept nowhere. */
         LinkInRequest: {
@@ -5811,21 +5813,13 @@ export interface components {
             shown_photo_ids?: string[];
             shows?: ("counts" | "delivery" | "approvals" | "stages" | "history" | "losses" | "papers")[];
         };
-        LinkListOut: {
-            /** Format: date-time */
-            at: string;
-            journal_seq: number;
-            /** @description The photos of the order that may be chosen. */
-            photos: components["schemas"]["SharedPhotoOut"][];
-            results: components["schemas"]["LinkOut"][];
-        };
         /** @description The new link with its address, which is shown this once. */
         LinkMadeOut: {
             address: string;
             /** Format: uuid */
             id: string;
             journal_seq: number;
-            link: components["schemas"]["LinkOut"];
+            link: components["schemas"]["OrderLinkOut"];
             /** @description A text to send by oneself, the address in it. */
             message: string;
         };
@@ -6988,6 +6982,50 @@ export interface components {
             wanted_sets: number;
             what: string;
         };
+        OrderLinkListOut: {
+            /** Format: date-time */
+            at: string;
+            journal_seq: number;
+            /** @description The photos of the order that may be chosen. */
+            photos: components["schemas"]["SharedPhotoOut"][];
+            results: components["schemas"]["OrderLinkOut"][];
+        };
+        OrderLinkOut: {
+            /** Format: date-time */
+            expires_at: string;
+            /** Format: uuid */
+            id: string;
+            /**
+             * @description * `client` - Client
+             *     * `visitor` - Visitor
+             * @enum {string}
+             */
+            kind: "client" | "visitor";
+            /** Format: date-time */
+            made_at: string;
+            made_by: components["schemas"]["PersonNamedOut"];
+            opened_at: string[];
+            /** @description Quarters of an hour in which it was opened. */
+            opened_times: number;
+            /**
+             * @description * `nobody` - Nobody
+             *     * `initials` - Initials
+             *     * `first_name` - First Name
+             * @enum {string}
+             */
+            people: "nobody" | "initials" | "first_name";
+            /** Format: date-time */
+            revoked_at: string | null;
+            shown_photo_ids: string[];
+            shows: string[];
+            /**
+             * @description * `live` - live
+             *     * `expired` - expired
+             *     * `revoked` - revoked
+             * @enum {string}
+             */
+            state: "live" | "expired" | "revoked";
+        };
         /** @description What this member may do to the order. */
         OrderMayOut: {
             change: boolean;
@@ -7539,6 +7577,8 @@ export interface components {
             /** Format: uuid */
             body_id?: string | null;
             capacity_ml?: number | string | null;
+            /** @description Walls over 80 mm that are meant: #/parts/0/thickest_mm. */
+            confirmed?: string[];
             /**
              * @description table, cooking, storage; a lid is tested with the vessel it closes.
              *
@@ -9193,6 +9233,11 @@ export interface components {
         ReadingOut: {
             /** Format: double */
             air_c?: number | null;
+            /**
+             * Format: double
+             * @description What its warmth is if °F was meant, as long as nobody has answered.
+             */
+            readonly did_you_mean_c: number | null;
             /** Format: double */
             humidity_fraction?: number | null;
             /** Format: uuid */
@@ -12141,7 +12186,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["LinkListOut"];
+                    "application/json": components["schemas"]["OrderLinkListOut"];
                 };
             };
             /** @description What went wrong. */

@@ -29,7 +29,7 @@ def fired(load, by, *, at=NOW, outcome="fired", **more):
 
 def age_of(kiln):
     rows = Kiln.objects.filter(pk=kiln.pk)
-    return kiln_queries.now_of(rows, studio=kiln.studio, at=NOW + 9 * DAY)[0]
+    return kiln_queries.now_of(rows, studio=kiln.studio, at=NOW + 9 * DAY)[0].health.elements
 
 
 class TestLoading:

@@ -29,11 +29,11 @@ def fired(load, by, *, at=NOW, outcome="fired", **more):
 
 def age_of(kiln):
     rows = Kiln.objects.filter(pk=kiln.pk)
-    return kiln_queries.now_of(rows, studio=kiln.studio, at=NOW + 9 * DAY)[0]
+    return kiln_queries.now_of(rows, studio=kiln.studio, at=NOW + 9 * DAY)[0].health.elements
 
 
 class TestCalledOff:
-    """Case B9: eight glazed pieces, the vent dead after loading, one of them chipped."""
+    """Eight glazed pieces, the vent dead after loading, one of them chipped."""
 
     def test_takes_all_back_to_where_they_were(self, yard, maker, technician):
         other_shelf = factories.place(yard.studio, "Rack D", "rack")
@@ -117,7 +117,7 @@ def firings_of(maker, piece):
 
 
 class TestFiredTwice:
-    """Case B4: glazed, fired, crawled; ground, glazed thick and fired again."""
+    """Glazed, fired, crawled; ground, glazed thick and fired again."""
 
     def test_is_two_visits_and_two_glaze_firings(self, yard, maker, technician):
         piece, first = tile(yard, maker[0], GLAZED), yards.load(yard, "glaze")
@@ -135,7 +135,7 @@ class TestFiredTwice:
 
 
 class TestStopped:
-    """Case B10: a bisque at 868 °C, power off for 95 minutes, cone 05 upright next day."""
+    """A bisque at 868 °C, power off for 95 minutes, cone 05 upright next day."""
 
     def test_moves_nothing_until_somebody_decides(self, yard, maker, technician):
         piece, load = tile(yard, maker[0]), yards.load(yard)

@@ -204,7 +204,7 @@ class TestCutOff:
 
 
 class TestRoom:
-    """K2 takes nine round jars of 110 mm to a shelf of 430 mm with 6 mm between: case A12."""
+    """K2 takes nine round jars of 110 mm to a shelf of 430 mm with 6 mm between."""
 
     def jars(self, yard, maker, count):
         yards.size(yard.kit.tile, 110.0, 110.0, 480.0, is_round=True)

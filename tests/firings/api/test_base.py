@@ -11,7 +11,7 @@ S = "/api/v1/studios/yard/"
 
 
 class TestPermission:
-    """Case C10: the server says no to an apprentice, by app or by a request made by hand."""
+    """The server says no to an apprentice, by app or by a request made by hand."""
 
     @pytest.mark.parametrize(
         "body",

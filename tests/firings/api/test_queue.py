@@ -40,7 +40,7 @@ def ask_for(piece, by, cone, *, at=NOW - HOUR, words=""):
 
 class TestQueue:
     def test_groups_by_kind_and_cone_and_explains_every_place(self, yard, maker, owner):
-        """The rule of case B14: a promise inside 14 days, then the longest wait."""
+        """The studio's rule: a promise inside 14 days, then the longest wait."""
         yards.load(yard)
         tile(yard, maker[0], mark="T1", days=16)
         promised = tile(yard, owner[0], mark="T2", days=2)
@@ -128,7 +128,7 @@ class TestQueue:
 
 class TestTicket:
     def test_makes_fired_ware_wait_to_be_fired_again(self, yard, maker, sent):
-        """Case B4: crawled, ground, glazed thick: its cone is chosen on purpose."""
+        """Crawled, ground, glazed thick: its cone is chosen on purpose."""
         piece = tile(yard, maker[0], GLAZE_FIRED, mark="T1")
         body = {"kind": "glaze", "cone": "5", "words": "crawled on the back edge"}
 

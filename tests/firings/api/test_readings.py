@@ -1,4 +1,4 @@
-"""Readings and cones over the wire: kept as given, asked about where odd (case C4)."""
+"""Readings and cones over the wire: kept as given, asked about where odd."""
 
 import pytest
 

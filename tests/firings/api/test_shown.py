@@ -13,7 +13,7 @@ S = "/api/v1/studios/yard/"
 
 
 class TestStopped:
-    """Case B10: the power goes at 868 °C; facts and choices are shown, nothing goes on alone."""
+    """The power goes at 868 °C; facts and choices are shown, nothing goes on alone."""
 
     def test_shows_facts_and_choices(self, yard, maker, technician, sent):
         load = yards.load(yard, starts_at=NOW - 30 * HOUR, made_at=NOW - 60 * HOUR)

@@ -3,6 +3,9 @@
 1185/1222/1243 °C for cone 6 and 998 °C for 06: http://potters.org/subject81597.htm
 """
 
+import re
+from pathlib import Path
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -187,3 +190,13 @@ class TestCheckCones:
             ("a", "cone-unknown"),
             ("a", "body-unknown"),
         ]
+
+
+def test_the_phone_shows_what_the_chart_has():
+    """The picker works without signal, so that it holds the chart's middle column itself."""
+    source = Path("frontend/src/features/firings/cone-series.ts").read_text()
+    shown = source.split("NEEDS_C", 2)[1].split("};")[0]
+
+    found = {cone: int(needs_c) for cone, needs_c in re.findall(r'"(\d+)": (\d+)', shown)}
+
+    assert found == {cone: row[1] for cone, row in CONES_C.items()}

@@ -1,6 +1,7 @@
 import pytest
 
 from moulds.models import Design, Master
+from studio.models import JournalEntry
 from tests import factories
 
 DESIGNS = "/api/v1/studios/yard/designs/"
@@ -52,6 +53,18 @@ class TestDesignList:
         assert refused.status_code == status
         assert refused.data["errors"][0]["pointer"] == "#/parts/1/thickest_mm"
         assert Design.objects.count() == 0
+
+    def test_takes_a_thick_wall_once_it_is_confirmed(self, maker, sent):
+        parts = [BOAT["parts"][0], {"role": "foot", "thickest_mm": 90, "thinnest_mm": 8}]
+        asked = sent(maker[1], DESIGNS, boat(parts=parts))
+
+        made = sent(maker[1], DESIGNS, boat(parts=parts, confirmed=["#/parts/1/thickest_mm"]))
+
+        assert asked.data["detail"].endswith("Did you mean 9? If not, confirm it.")
+        assert made.status_code == 201, made.data
+        assert made.data["parts"][1]["thickest_mm"] == 90
+        facts = JournalEntry.objects.get(pk=made.data["id"]).facts
+        assert facts == {"confirmed": ["#/parts/1/thickest_mm"]}
 
     def test_refuses_a_name_that_is_there(self, maker, sent):
         sent(maker[1], DESIGNS, BOAT)

@@ -19,6 +19,15 @@ class TestCheckSection:
         with pytest.raises(NoSuchSection, match=r"Did you mean 9\?"):
             check_section(Section("tile", 90.0, 8.0))
 
+    def test_takes_a_thick_wall_that_is_meant_but_not_any(self):
+        meant = ["#/thickest_mm"]
+
+        check_section(Section("foot", 90.0, 8.0), confirmed=meant)
+
+        for wall_mm in (300.5, 0.5, float("nan")):
+            with pytest.raises(NoSuchSection):
+                check_section(Section("foot", wall_mm, 0.5), confirmed=meant)
+
     def test_refuses_thinnest_above_thickest(self):
         with pytest.raises(NoSuchSection) as refused:
             check_section(Section("tile", 8.0, 10.0))

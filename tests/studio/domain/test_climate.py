@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from studio.domain.climate import USED, Reading, judge, judge_all
+from studio.domain.climate import USED, Reading, judge, judge_all, may_mean_c
 
 DAWN = datetime(2026, 10, 16, 7, 0, tzinfo=UTC)
 
@@ -128,3 +128,18 @@ class TestJudgeAll:
         found = judge_all([reading(13.0), reading(14.0)])
 
         assert [judgement.use for judgement in found] == ["used", "left_out"]
+
+
+class TestMayMean:
+    def test_holds_until_somebody_answers(self):
+        doubted = judge(reading(61.2, 0.65))
+
+        # (61.2 - 32) / 1.8 = 16.2, by hand
+        assert may_mean_c(61.2, doubted.detail) == 16.2
+        assert may_mean_c(61.2, "Left out, as somebody answered.") is None
+        assert may_mean_c(None, doubted.detail) is None
+
+    def test_is_nothing_for_what_is_no_room_in_either_unit(self):
+        too_hot = judge(reading(450.0, 0.65))
+
+        assert may_mean_c(450.0, too_hot.detail) is None

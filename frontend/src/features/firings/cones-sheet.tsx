@@ -1,9 +1,11 @@
 /** Cones as seen, shelf by shelf: where the hand of a clock would point. A sensor drifts; the cones say what the ware has had. */
 import { useState } from "preact/hooks";
 import type { ConeRole } from "../../api/shapes-firings";
-import { Act, Choice, Field, MainAct } from "../../ui/act";
+import { Act, Choice, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Screen } from "../common/screen";
+import { useSession } from "../common/session";
+import { ConePicker } from "./cone-picker";
 import { coneSet, HANDS } from "./cone-series";
 import type { Hand } from "./cone-series";
 import css from "./kilns.module.css";
@@ -18,10 +20,11 @@ type Seen = Record<string, Hand>;
 
 export function ConesSheet({ it, fit }: Shown) {
   const { load } = it;
+  const { units } = useSession().membership.member;
   const levels = fit?.levels.map(({ level }) => level).sort((one, other) => other - one) ?? [];
   const [level, chooseLevel] = useState(String(levels[0] ?? 0));
   const [seen, see] = useState<Seen>({});
-  const [cones, type] = useState<Record<ConeRole, string>>(() => {
+  const [cones, pick] = useState<Record<ConeRole, string>>(() => {
     const { guide, firing, guard } = coneSet(load.cone);
     return { guide: guide ?? "", firing, guard: guard ?? "" };
   });
@@ -54,7 +57,7 @@ export function ConesSheet({ it, fit }: Shown) {
       <details>
         <summary class={css.summary}>Other cones were set</summary>
         <div class={css.stack}>
-          {ROLES.map(({ role, words }) => <Field key={role} label={words} name={role} value={cones[role]} onType={(value) => { type({ ...cones, [role]: value }); }} />)}
+          {ROLES.map(({ role, words }) => <ConePicker key={role} label={words} name={role} cone={cones[role]} onPick={(cone) => { pick({ ...cones, [role]: cone }); }} units={units} />)}
         </div>
       </details>
     </Screen>

@@ -2,6 +2,7 @@
 import type { Caution, LoadEvent, LoadWhole } from "../../api/shapes-firings";
 import { twoTimes } from "../../domain/clock";
 import { count, joinFacts, temperature, upperFirst } from "../../domain/format";
+import { calledBy } from "../../domain/people";
 import { Block, Fact } from "../../ui/seam";
 import type { Around } from "./load-words";
 import { outcomeWords } from "./load-words";
@@ -18,8 +19,9 @@ export function Warnings({ load }: { load: LoadWhole }) {
 
 export function Makers({ load: { makers } }: { load: LoadWhole }) {
   if (makers.length === 0) return null;
-  const value = makers.map(({ person, pieces }) => `${person?.first_name ?? "others"} ${String(pieces)}`).join(", ");
-  const note = makers.map(({ person, litres }) => `${person?.first_name ?? "others"} ${litresWords(litres)}`).join(", ");
+  const nameOf = calledBy(makers.flatMap(({ person }) => (person ? [person] : [])));
+  const value = makers.map(({ person, pieces }) => `${person ? nameOf(person) : "others"} ${String(pieces)}`).join(", ");
+  const note = makers.map(({ person, litres }) => `${person ? nameOf(person) : "others"} ${litresWords(litres)}`).join(", ");
   return <Fact label={count(makers.length, "maker", "makers").replace(/^\d+ /, "")} value={value} note={note} />;
 }
 

@@ -4,9 +4,11 @@ import type { Page } from "../../api/pages";
 import type { PersonRef } from "../../api/shapes";
 import { temperature } from "../../domain/format";
 import type { Units } from "../../domain/format";
+import { calledBy } from "../../domain/people";
 import { Choice, Field } from "../../ui/act";
 import { useScreen, useWholeList } from "../common/use-screen";
 import type { Screen } from "../common/use-screen";
+import { ConePicker } from "./cone-picker";
 import { litresWords } from "./queue-words";
 import type { Slot } from "./slot";
 
@@ -45,12 +47,13 @@ function kilnNote({ litres, top_c, is_out_of_use }: KilnNow, units: Units): stri
 
 export function SlotFields({ slot, set, kilns, lists: { programmes, people }, units, wrongAt, hasKind }: SlotFieldsProps) {
   const usable = kilns.filter((kiln) => !kiln.is_out_of_use || kiln.id === slot.kilnId);
+  const nameOf = calledBy(people);
   const fitting = programmes.filter(({ kind }) => kind === slot.kind);
   return (
     <>
       <Choice legend="Kiln" name="kiln" options={usable.map((kiln) => ({ value: kiln.id, words: `${kiln.number} ${kiln.name}`, note: kilnNote(kiln, units) }))} chosen={slot.kilnId} onChoose={(kilnId) => { set({ kilnId }); }} />
       {hasKind && <Choice<FiringKind> legend="Firing" name="kind" options={FIRINGS} chosen={slot.kind} onChoose={(kind) => { set({ kind, programmeId: null }); }} />}
-      <Field label="Cone, as on its foot: 04 and 4 are two cones" name="cone" value={slot.cone} onType={(cone) => { set({ cone }); }} wrong={wrongAt("cone")} />
+      <ConePicker cone={slot.cone} onPick={(cone) => { set({ cone }); }} units={units} wrong={wrongAt("cone")} />
       {fitting.length > 0 && (
         <Choice
           legend="Programme" name="programme" chosen={slot.programmeId ?? "none"} onChoose={(value) => { set({ programmeId: value === "none" ? null : value }); }}
@@ -62,7 +65,7 @@ export function SlotFields({ slot, set, kilns, lists: { programmes, people }, un
       {people.length > 0 && (
         <Choice
           legend="Who watches" name="watcher" chosen={slot.watcherId ?? "none"} onChoose={(value) => { set({ watcherId: value === "none" ? null : value }); }}
-          options={[...people.map(({ id, first_name }) => ({ value: id, words: first_name })), { value: "none", words: "Nobody yet" }]}
+          options={[...people.map((one) => ({ value: one.id, words: nameOf(one) })), { value: "none", words: "Nobody yet" }]}
         />
       )}
     </>

@@ -11,6 +11,7 @@ import { hasGrant, studioPath, useSession } from "../common/session";
 import { envelope, useClaim } from "../common/use-claim";
 import { useDraft } from "../common/use-draft";
 import { WhenHeard } from "../common/when-heard";
+import { ConePicker } from "./cone-picker";
 import css from "./kilns.module.css";
 import { NO_LEG, NO_PROGRAMME, programmeChanges, programmeFields, programmeTyped } from "./programme-typed";
 import type { LegTyped, ProgrammeTyped } from "./programme-typed";
@@ -70,7 +71,7 @@ function WriteProgramme({ programme: given, again }: { programme: Programme | nu
       {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
       <Field label="Name" name="name" value={draft.name} onType={(name) => { change({ name }); }} wrong={wrongAt("#/name")} />
       <Choice legend="For which firing" name="kind" options={FIRINGS} chosen={draft.kind} onChoose={(kind) => { change({ kind }); }} />
-      <Field label="Cone, as on its foot: 04 and 4 are two cones" name="cone" value={draft.cone} onType={(cone) => { change({ cone }); }} wrong={wrongAt("#/cone")} />
+      <ConePicker cone={draft.cone} onPick={(cone) => { change({ cone }); }} units={units} wrong={wrongAt("#/cone")} />
       <Field label={`Top, ${degrees}`} name="top_c" inputMode="decimal" value={draft.top} onType={(top) => { change({ top }); }} wrong={wrongAt("#/top_c")} />
       {draft.legs.map((leg, place) => <Leg key={place} leg={leg} place={place} units={units} set={(part) => { set(place, part); }} drop={() => { change({ legs: draft.legs.filter((_, here) => here !== place) }); }} wrongAt={wrongAt} />)}
       <Act onPress={() => { change({ legs: [...draft.legs, NO_LEG] }); }}>One more leg…</Act>

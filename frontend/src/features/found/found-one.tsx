@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import { dayAndClock } from "../../domain/clock";
 import { joinFacts, upperFirst } from "../../domain/format";
+import { calledBy } from "../../domain/people";
 import { Act, Choice, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact } from "../../ui/seam";
@@ -137,7 +138,7 @@ function BackSheet({ one }: { one: FoundOne }) {
   const to = claims.find((claim) => claim.id === claimId);
   return (
     <div class={order.stack}>
-      <Choice legend="To whom" name="claim" options={claims.map((claim) => ({ value: claim.id, words: claim.member.first_name, note: claim.piece?.mark }))} chosen={claimId} onChoose={choose} />
+      <Choice legend="To whom" name="claim" options={claims.map((claim) => ({ value: claim.id, words: calledBy(claims.map(({ member }) => member))(claim.member), note: claim.piece?.mark }))} chosen={claimId} onChoose={choose} />
       <MainAct isDisabled={!to} onPress={() => { one.end("returned", claimId); }}>{to ? `Give back to ${to.member.first_name}` : "Give back"}</MainAct>
     </div>
   );

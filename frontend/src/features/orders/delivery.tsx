@@ -60,7 +60,7 @@ function Picture({ picture }: { picture: DeliveryPicture }) {
       {picture.ticks.map(({ x, label }) => (
         <g key={x}>
           <path class={draw.line} d={`M${String(x)} ${String(baseY)}v6`} />
-          <text class={draw.label} text-anchor={label.anchor} x={label.x} y={label.y}>{label.words}</text>
+          <text text-anchor={label.anchor} x={label.x} y={label.y}>{label.words}</text>
         </g>
       ))}
       {flag && (

@@ -36,7 +36,7 @@ function Picture({ picture, asides }: { picture: LifePicture; asides: ReadonlyMa
       {picture.weeks.map(({ x, words }) => (
         <g key={x}>
           <path class={draw.grid} d={`M${String(x)} ${String(top)}V${String(bottom)}`} />
-          <text class={draw.label} x={x + 4} y={top - 6}>{words}</text>
+          <text x={x + 4} y={top - 6}>{words}</text>
         </g>
       ))}
       {strips.map((strip) => (

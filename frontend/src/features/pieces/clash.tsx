@@ -1,4 +1,5 @@
 /** Two stories of one thing, side by side; each answer beside what it comes to. No answer is the usual one. */
+import { calledBy } from "../../domain/people";
 import type { ClashAnswer } from "../../api/shapes-pieces";
 import { Act } from "../../ui/act";
 import { Halves } from "../../ui/halves";
@@ -49,7 +50,7 @@ function Answers({ clash, answer, isDead }: { clash: ClashAnswer; answer: (choic
   return (
     <>
       <p class={css.meanwhile}><b>Until someone says,</b> {meanwhile(clash)}</p>
-      {!clash.may_answer && <p class={css.meanwhile}>Ask {askedWords(clash.asked.map((person) => person.first_name))}.</p>}
+      {!clash.may_answer && <p class={css.meanwhile}>Ask {askedWords(clash.asked.map(calledBy(clash.asked)))}.</p>}
       <ul class={css.answers}>
         {clash.choices.map(({ choice, consequence }) => (
           <li key={choice} class={css.answer}>

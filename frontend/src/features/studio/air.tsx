@@ -82,20 +82,20 @@ function Readings({ air }: { air: RoomAir }) {
             <br />
             <span class={css.note}>{dayAndClock(new Date(reading.taken_at), now, zone)} · {USES[reading.use]}{reading.why && `: ${reading.why.replaceAll("_", " ")}`}</span>
           </p>
-          {reading.use === "asked" && <Asked reading={reading} air={air} />}
+          {(reading.use === "asked" || reading.did_you_mean_c !== null) && <Asked reading={reading} air={air} />}
         </div>
       ))}
     </section>
   );
 }
 
-/** An odd figure is kept, and the person says what it meant. */
+/** An odd figure is kept, and the person says what it meant. What no room can have is never taken as given. */
 function Asked({ reading, air }: { reading: ReadingRow; air: RoomAir }) {
-  const isHot = reading.air_c !== null && reading.air_c > 40;
+  const isHot = reading.did_you_mean_c !== null;
   return (
     <Pair>
       <Act onPress={() => { air.answer(reading, isHot ? "fahrenheit" : "percent", isHot ? "it was °F" : "it was per cent"); }}>{isHot ? "It was °F" : "It was %"}</Act>
-      <Act onPress={() => { air.answer(reading, "as_given", "it is as given"); }}>As given</Act>
+      {reading.use === "asked" && <Act onPress={() => { air.answer(reading, "as_given", "it is as given"); }}>As given</Act>}
       <Act onPress={() => { air.answer(reading, "leave_out", "leave it out"); }}>Leave it out</Act>
     </Pair>
   );
