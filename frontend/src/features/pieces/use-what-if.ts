@@ -41,14 +41,14 @@ export interface RoomChoice {
   air: RoomAirNow | null;
 }
 
-const ROOMS: ReadonlySet<string> = new Set(["room", "cupboard"]);
-
 export function useWhatIf(drying: DryingAnswer | null, placeId: string | null, opened: Date): WhatIf {
   const { units } = useSession().membership.member;
   const places = usePlaces();
-  const rooms = places.filter(({ kind }) => ROOMS.has(kind));
-  const [own, change] = useState(() => knownOf(drying, opened));
-  const here = useRoomChoice(roomOf(places, placeId)?.id ?? "");
+  const rooms = places.filter(({ kind }) => kind === "room");
+  const stands = standsIn(places, placeId);
+  const [of, change] = useState<Partial<Known>>({});
+  const own = { ...knownOf(drying, opened, stands.isInCupboard), ...of };
+  const here = useRoomChoice(stands.room?.id ?? "");
   const there = useRoomChoice("");
   const [cover, setCover] = useState<CoverState | null>(null);
   const [thickness, setThickness] = useState("");
@@ -65,7 +65,7 @@ export function useWhatIf(drying: DryingAnswer | null, placeId: string | null, o
     show(asItIs && changed ? { asItIs, changed } : null);
   };
   return {
-    known: own, setClay: (clay) => { change({ ...own, clay }); }, setShape: (shape) => { change({ ...own, shape }); },
+    known: own, setClay: (clay) => { change({ ...of, clay }); }, setShape: (shape) => { change({ ...of, shape }); },
     rooms, here, there, cover, setCover, thickness, setThickness, claim, reckoned, reckon,
   };
 }
@@ -79,9 +79,10 @@ function useRoomChoice(first: string): RoomChoice {
   return { id, choose, air: air ?? null };
 }
 
-/** The room a place stands in, or itself. */
-function roomOf(places: readonly PlaceRow[], id: string | null, left = 8): PlaceRow | undefined {
+/** The room a place stands in, or itself, and whether a cupboard's door is between. */
+function standsIn(places: readonly PlaceRow[], id: string | null, left = 8): { room: PlaceRow | undefined; isInCupboard: boolean } {
   const place = places.find((one) => one.id === id);
-  if (place === undefined || ROOMS.has(place.kind) || left === 0) return place;
-  return roomOf(places, place.air_from_id ?? place.parent_id, left - 1);
+  if (place === undefined || place.kind === "room" || left === 0) return { room: place, isInCupboard: false };
+  const above = standsIn(places, place.air_from_id ?? place.parent_id, left - 1);
+  return { room: above.room, isInCupboard: above.isInCupboard || place.kind === "cupboard" };
 }

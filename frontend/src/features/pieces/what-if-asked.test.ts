@@ -17,12 +17,12 @@ const DRYING = {
 describe("knownOf", () => {
   it("takes the piece's own section, clay and covers, hours from its pressing", () => {
     expect(knownOf(DRYING, NOW)).toEqual({
-      beganAt: new Date("2026-10-30T09:00:00Z"), clay: "porcelain", shape: "rod", thickest_mm: 12, covers: [{ from_h: 6, state: "loose" }],
+      beganAt: new Date("2026-10-30T09:00:00Z"), clay: "porcelain", shape: "rod", thickest_mm: 12, covers: [{ from_h: 6, state: "loose" }], shutFrom_h: null,
     });
   });
 
   it("begins now with an ordinary wall where there is no piece", () => {
-    expect(knownOf(null, NOW)).toEqual({ beganAt: NOW, clay: "red_earthenware", shape: "flat", thickest_mm: 8, covers: [] });
+    expect(knownOf(null, NOW)).toEqual({ beganAt: NOW, clay: "red_earthenware", shape: "flat", thickest_mm: 8, covers: [], shutFrom_h: null });
   });
 });
 
@@ -52,5 +52,17 @@ describe("askedOf", () => {
     expect(asked.air_series).toEqual([{ from_h: 0, ...other }]);
     expect(asked.covers).toEqual([{ from_h: 0, state: "sealed" }]);
     expect(asked.thickest_mm).toBe("3/8 in");
+  });
+
+  it("keeps a piece shut in its cupboard until it is put elsewhere, under its own cover again", () => {
+    const moved = { ...DRYING, evidence: [...DRYING.evidence, { kind: "move", at: "2026-10-30T19:00:00Z", member: "Jun", words: "Damp cupboard" }] } as DryingAnswer;
+    const known = knownOf(moved, NOW, true);
+
+    const left = askedOf(known, ROOM, { ...NO_CHANGE, cover: "open" }, NOW);
+    const taken = askedOf(known, ROOM, { ...NO_CHANGE, air: ROOM }, NOW);
+
+    const shut = [{ from_h: 6, state: "loose" }, { from_h: 10, state: "sealed" }];
+    expect(left.covers).toEqual(shut);
+    expect(taken.covers).toEqual([...shut, { from_h: 24, state: "loose" }]);
   });
 });

@@ -24,6 +24,8 @@ export interface Known {
   thickest_mm: number;
   /** Hours from the beginning. */
   covers: { from_h: number; state: CoverState }[];
+  /** Since when it stands in a cupboard, which shuts it in whatever its own cover; null where it stands in none. [h] */
+  shutFrom_h: number | null;
 }
 
 export interface Change {
@@ -38,7 +40,7 @@ export const NO_CHANGE: Change = { air: null, cover: null, thickest_mm: null };
 const oneOf = <Value extends string>(values: readonly Value[], said: unknown): Value | undefined => values.find((value) => value === said);
 
 /** The piece's own section, clay and covers; of no piece, an ordinary wall that is pressed now. */
-export function knownOf(drying: DryingAnswer | null, now: Date): Known {
+export function knownOf(drying: DryingAnswer | null, now: Date, isInCupboard = false): Known {
   const { inputs = {}, curve = null, evidence = [] } = drying ?? {};
   const first = curve?.t_at[0];
   const beganAt = first === undefined ? now : new Date(first);
@@ -47,8 +49,10 @@ export function knownOf(drying: DryingAnswer | null, now: Date): Known {
     const state = oneOf<CoverState>(["open", "loose", "tucked", "sealed"], words);
     return state ? [{ from_h: Math.max(0, hoursBetween(beganAt, new Date(at))), state }] : [];
   });
+  const moved = evidence.findLast(({ kind }) => kind === "move");
   return {
     beganAt,
+    shutFrom_h: isInCupboard ? Math.max(0, hoursBetween(beganAt, moved ? new Date(moved.at) : beganAt)) : null,
     clay: oneOf(CLAYS, inputs["body"]) ?? "red_earthenware",
     shape: oneOf(SHAPES.map(({ value }) => value), inputs["shape"]) ?? "flat",
     thickest_mm: typeof thickest === "number" ? thickest : 8,
@@ -60,7 +64,12 @@ export function knownOf(drying: DryingAnswer | null, now: Date): Known {
 export function askedOf(known: Known, air: RoomAirNow, change: Change, now: Date): DryingSumAsked {
   const now_h = Math.max(0, hoursBetween(known.beganAt, now));
   const airs = [{ from_h: 0, ...air }, ...(change.air ? [{ from_h: now_h, ...change.air }] : [])];
-  const covers = [...known.covers.filter(({ from_h }) => from_h <= now_h), ...(change.cover ? [{ from_h: now_h, state: change.cover }] : [])];
+  const own = known.covers.filter(({ from_h }) => from_h <= now_h);
+  const wanted = change.cover ?? own.at(-1)?.state ?? "open";
+  const { shutFrom_h } = known;
+  const covers = shutFrom_h === null
+    ? [...own, ...(change.cover ? [{ from_h: now_h, state: change.cover }] : [])]
+    : [...own.filter(({ from_h }) => from_h < shutFrom_h), { from_h: shutFrom_h, state: "sealed" as const }, ...(change.air ? [{ from_h: now_h, state: wanted }] : [])];
   return {
     begins_at: known.beganAt.toISOString(),
     clay: known.clay,

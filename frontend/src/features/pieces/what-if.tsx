@@ -1,5 +1,5 @@
 /** What if: another room, another cover, another thickness, and the dates beside those as it is. Reckoned by the studio, so it needs a signal. */
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { Quantiles } from "../../api/shapes";
 import type { DryingAnswer, DryingSum } from "../../api/shapes-pieces";
 import { dayAndClock } from "../../domain/clock";
@@ -71,12 +71,14 @@ function Clayed({ asked: { known, setClay, setShape } }: { asked: WhatIf }) {
   );
 }
 
-function Rooms({ asked: { rooms, here, there }, isPiece }: { asked: WhatIf; isPiece: boolean }) {
+function Rooms({ asked: { rooms, here, there, known }, isPiece }: { asked: WhatIf; isPiece: boolean }) {
+  const isShut = known.shutFrom_h !== null;
   const options = rooms.map(({ id, name }) => ({ value: id, words: name }));
   return (
     <>
-      <Select label={isPiece ? "Stands in" : "In the air of"} name="here" options={options} chosen={here.id} none="No room: 15 °C and 65 %, assumed" onChoose={here.choose} />
+      <Select label={isPiece ? "Stands in" : "In the air of"} name="here" options={options} chosen={here.id} none="15 °C and 65 %, assumed" onChoose={here.choose} />
       <AirNow room={here} />
+      {isShut && <p class={css.note}>It stands shut in a cupboard there.</p>}
       <Select label="Put in" name="there" options={options} chosen={there.id} none="Left where it is" onChoose={there.choose} />
       <AirNow room={there} />
     </>
@@ -98,9 +100,12 @@ const ROWS: readonly { label: string; of: (sum: DryingSum) => Quantiles | null |
 
 function Dates({ reckoned: { asItIs, changed }, now }: { reckoned: Reckoned; now: Date }) {
   const zone = useZone();
+  const top = useRef<HTMLElement>(null);
+  // They stand above the form, and the thumb was below it.
+  useEffect(() => { top.current?.scrollIntoView(); }, [changed]);
   const words = (said: Quantiles | null | undefined): string => (said?.p50 ? dayAndClock(new Date(said.p50), now, zone) : "no date");
   return (
-    <section class={css.section} aria-label="Dates">
+    <section ref={top} class={css.section} aria-label="Dates">
       <h2>If so</h2>
       {ROWS.map(({ label, of }) => (
         <p key={label}>
