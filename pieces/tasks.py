@@ -3,16 +3,39 @@
 from __future__ import annotations
 
 import logging
+from threading import Timer
+from typing import Any, Final
 from uuid import UUID
 
 from celery import shared_task
+from celery.signals import worker_ready
 from django.utils import timezone
 from kombu.exceptions import OperationalError
 
 from pieces.actions import forecasts, planning, reminding, reminding_approvals, reminding_forgotten
+from pieces.domain.drying import engine
 from studio.models import Studio
 
 logger = logging.getLogger("natch.pieces")
+
+KERNEL_AFTER_S: Final = 15.0  # by then the web answers, which is what people wait for
+
+
+@worker_ready.connect
+def ask_for_kernel(sender: Any, **_: object) -> None:
+    """Have the worker that reckons compile its loop in the background; numpy reckons meanwhile."""
+    if "work" in sender.app.amqp.queues.consume_from:
+        later = Timer(KERNEL_AFTER_S, compile_kernel)
+        later.daemon = True
+        later.start()
+
+
+def compile_kernel() -> None:
+    """March in the compiled loop from now on; in numpy as before where it cannot be had."""
+    try:
+        engine.use(engine.compiled())
+    except Exception:  # whatever numba or the machine lacks, numpy gives the same answers
+        logger.warning("The drying kernel cannot be had; numpy reckons, slower.", exc_info=True)
 
 
 @shared_task

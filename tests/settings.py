@@ -10,6 +10,8 @@ os.environ["NATCH_DATA"] = tempfile.mkdtemp(prefix="natch-test-")
 os.environ["SECRET_KEY"] = "only-for-tests"
 for given in ("NATCH_ADDRESS", "NATCH_HOSTS", "NATCH_MEDIA", "SMTP_HOST", "REDIS_URL"):
     os.environ.pop(given, None)
+# What was compiled once serves every later run, and the programs that a test starts.
+os.environ["NUMBA_CACHE_DIR"] = str(Path(__file__).resolve().parents[1] / "var" / "numba")
 atexit.register(shutil.rmtree, os.environ["NATCH_DATA"], ignore_errors=True)
 
 from studio.project.settings import *  # noqa: E402, F403

@@ -8,12 +8,8 @@ more than a five-hundredth are taken for steady (common practice, no source).
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Final
 
-from studio.domain.hours import elapsed_h
-
-STEADY_FRACTION: Final = 0.002
-APART_H: Final = 12.0
+from pieces.domain.weighing_curve import change
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,14 +36,13 @@ def evidence(
     if is_called_dry:
         when = f", {called_at.day} {called_at:%B}" if called_at else ""
         return Evidence("check", True, f"Called bone dry by touch{when}.")
-    ordered = sorted(weighings)
-    if not ordered:
+    if not weighings:
         return Evidence("none", False, "Nobody has felt it bone dry or weighed it.")
-    last_at, last_g = ordered[-1]
-    earlier = [(at, mass) for at, mass in ordered[:-1] if elapsed_h(at, last_at) >= APART_H]
-    if not earlier:
+    last = change([(at.timestamp(), mass_g) for at, mass_g in weighings])
+    if last is None:
         return Evidence("none", False, "Weighed, but not twice half a day apart.")
-    lost = (earlier[-1][1] - last_g) / last_g
-    if abs(lost) <= STEADY_FRACTION:
-        return Evidence("weighings", True, f"Two weighings agree to {100 * abs(lost):.1f} %.")
-    return Evidence("none", False, f"It still lost {100 * lost:.1f} % between two weighings.")
+    if last.is_steady:
+        share = f"{100 * abs(last.lost_fraction):.1f} %"
+        return Evidence("weighings", True, f"Two weighings agree to {share}.")
+    lost = f"{100 * last.lost_fraction:.1f} %"
+    return Evidence("none", False, f"It still lost {lost} between two weighings.")

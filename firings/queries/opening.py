@@ -11,9 +11,10 @@ from firings.domain import cooling
 from firings.domain.cooling import CoolAt, Cooling, NeverThatCool, NotCooling
 from firings.domain.firing_times import Point, in_order
 from firings.models import Load
-from studio.domain.hours import Opening, Span, next_open
-from studio.models import ClosedDay, OpeningHours, Studio, StudioSettings
+from studio.domain.hours import Opening, next_open
+from studio.models import Studio, StudioSettings
 from studio.queries.air import Sky
+from studio.queries.hours import opening_of
 
 BASIS_WORDS: Final = {
     "readings": "from its readings as it cools",
@@ -60,13 +61,6 @@ def openings_of(
         air_c = cooling.air_at_kiln(room_c, settings.assumed_air_c)
         found[load.pk] = _opens(load, points.get(load.pk, ()), air_c, limit_c, hours, zone, at)
     return found
-
-
-def opening_of(studio: Studio) -> Opening:
-    """Return when somebody is usually in. Two queries."""
-    week = {row.weekday: Span(row.opens, row.closes) for row in OpeningHours.objects.of(studio)}
-    closed = frozenset(ClosedDay.objects.of(studio).values_list("date", flat=True))
-    return Opening(week, closed)
 
 
 def _opens(

@@ -7,7 +7,7 @@ from django.db import transaction
 from pieces.models import Part, Piece, TouchCheck
 from studio.models import Act
 
-from . import stories
+from . import order, stories
 from .rows import one_each
 
 
@@ -15,7 +15,11 @@ from .rows import one_each
 def check(
     *, act: Act, pieces: Sequence[Piece], feel: str, part: Part | None = None
 ) -> list[TouchCheck]:
-    """Record how pieces feel; a whole piece set to dry that feels bone dry is bone dry."""
+    """Record how pieces feel; a whole piece set to dry that feels bone dry is bone dry.
+
+    Raises `BeforeItBegan`.
+    """
+    order.must_have_begun(act, pieces)
     rows = one_each(TouchCheck, act=act, pieces=pieces, feel=feel, part=part)
     facts = {"feel": feel, **({"part": part.pk} if part else {})}
     told_of = [("part", part.pk)] if part else []

@@ -6,136 +6,66 @@ whose own story changed has another key and is reckoned from its pressing again.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-from datetime import UTC, datetime, timedelta
+from collections.abc import Sequence
+from datetime import UTC, datetime
 from typing import Any, Final
 from uuid import UUID
 
 import numpy as np
 from django.db import transaction
 
-from pieces.domain.drying import (
-    BODIES,
-    MODEL_VERSION,
-    Batch,
-    Ensemble,
-    Problem,
-    Run,
-    curve,
-    ensemble,
-    readiness,
-    simulate,
-)
+from pieces.domain.drying import MODEL_VERSION, Belief, Ensemble, curve, readiness
+from pieces.domain.learning.looks import digest
 from pieces.domain.window_store import stored
 from pieces.models import Forecast
-from pieces.queries import air, drying
+from pieces.queries import drying
 from pieces.queries.drying import WetPart
 from studio.models import Studio
 
-DRAWS: Final = 64
-HORIZON: Final = timedelta(days=21)
-REFRESH_EVERY: Final = timedelta(minutes=30)
+from . import learning
+from .forecast_covers import advised
+from .forecast_questions import Question, is_stale, questions
+from .forecast_runs import Answer, answers
+from .learning import Lore
+
 HOUR_S: Final = 3600
 POINTS_AHEAD: Final = 60
 POINTS_KEPT: Final = 400
 
 
-@dataclass(frozen=True, slots=True)
-class _Question:
-    part: WetPart
-    sky: air.Sky
-    problem: Problem
-    kept: Forecast | None
-
-    @property
-    def state(self) -> Ensemble | None:
-        """The stored state, where the schedule and the air up to it are still what they were."""
-        kept = self.kept
-        if kept is None or kept.states is None or not self.is_past_air_kept:
-            return None
-        try:
-            return Ensemble.from_bytes(self.problem, bytes(kept.states))
-        except ValueError:
-            return None
-
-    @property
-    def is_past_air_kept(self) -> bool:
-        """Whether the air up to the stored state is the one it was reckoned with."""
-        kept = self.kept
-        if kept is None or kept.advanced_to is None:
-            return False
-        return kept.air_key == self.sky.digest(kept.advanced_to)
-
-
 def refresh(*, studio: Studio, at: datetime, piece_id: UUID | None = None) -> int:
-    """Reckon the forecasts that are out of date, all in one call; return how many.
+    """Learn from what was written, then reckon what is out of date in one call; return how many.
 
-    Out of date is a part without a forecast, one whose own story or past air changed, one that
-    stands in other air, and one whose room has a new reading when the last reckoning is half an
-    hour old.
+    Out of date is a part without a forecast, one whose own story, looks or past air changed, one
+    that stands in other air, and, half an hour after the last reckoning, one whose room has a new
+    reading or of whose like the studio learned something.
     """
+    lore = learning.relearn(studio=studio, at=at)
     parts = drying.wet_parts(studio, piece_id=piece_id)
     _forget_dry(studio, parts, piece_id)
-    stale = [question for question in _questions(studio, parts, at) if _is_stale(question, at)]
+    asked = questions(studio, parts, lore, at)
+    stale = _with_siblings(list(asked), at)
     if not stale:
         return 0
-    now_s = at.timestamp()
-    until = tuple(_known_until_s(question, now_s) for question in stale)
-    begun = [question.state or ensemble(question.problem, DRAWS) for question in stale]
-    known = simulate(Batch(tuple(begun), until, keeps_track=True))
-    horizon_s = _floor_hour(now_s) + HORIZON.total_seconds()
-    ahead = simulate(Batch(known.after, horizon_s, keeps_track=True))
+    found = answers(stale, lore.belief, at)
+    advice = advised(studio, found, at)
     with transaction.atomic():
-        for place, question in enumerate(stale):
-            drawn = _drawn_before(question, begun[place])
-            _keep(question, drawn, known=known, ahead=ahead, place=place, at=at)
+        for answer in found:
+            _keep(answer, lore, advice.get(answer.question.part.part_id, {}), at=at)
     return len(stale)
 
 
-def _questions(studio: Studio, parts: Sequence[WetPart], at: datetime) -> Iterable[_Question]:
-    since = min((part.begun_at for part in parts), default=at)
-    skies = air.Skies(studio=studio, since=since, at=at, until=at + HORIZON + timedelta(hours=1))
-    rows = Forecast.objects.filter(studio=studio, part_id__in=[part.part_id for part in parts])
-    kept = {row.part_id: row for row in rows}
-    for part in parts:
-        sky = skies.over(part.stays, since=part.begun_at)
-        problem = Problem(BODIES[part.body], part.section, part.events, sky.climate)
-        yield _Question(part, sky, problem, kept.get(part.part_id))
+def _with_siblings(asked: Sequence[Question], at: datetime) -> list[Question]:
+    """Return what is out of date, and the other parts of the same pieces: parts meet or do not."""
+    stale = {question.part.piece_id for question in asked if is_stale(question, at)}
+    return [question for question in asked if question.part.piece_id in stale]
 
 
-def _is_stale(question: _Question, at: datetime) -> bool:
-    kept = question.kept
-    if kept is None or kept.computed_at is None or kept.key != question.problem.key():
-        return True
-    if not question.is_past_air_kept or kept.inputs["air"] != list(question.sky.sources):
-        return True
-    if at - kept.computed_at < REFRESH_EVERY:
-        return False
-    is_old = at - kept.computed_at > timedelta(hours=6)
-    return is_old or kept.inputs["last_reading_at"] != _last_reading(question.sky)
-
-
-def _known_until_s(question: _Question, now_s: float) -> float:
-    measured = question.problem.climate.measured_to_s
-    if measured is None:
-        return question.problem.pressed_at_s
-    return max(_floor_hour(min(now_s, measured)), question.problem.pressed_at_s)
-
-
-def _keep(
-    question: _Question,
-    drawn: list[list[float]],
-    *,
-    known: Run,
-    ahead: Run,
-    place: int,
-    at: datetime,
-) -> None:
-    state = known.after[place]
-    after, track = ahead.after[place], ahead.tracks[place]
+def _keep(answer: Answer, lore: Lore, covering: dict[str, Any], *, at: datetime) -> None:
+    question, state = answer.question, answer.known
+    after, track = answer.after, answer.ahead
     windows = stored(readiness(after, at.timestamp()))
-    past = _past(drawn, known, place)
+    past = _past(_drawn_before(question, answer.begun), answer)
     begin_s, end_s = float(state.advanced_to_s), _worth_drawing_s(windows, float(track.at_s[-1]))
     line = curve(after, track, np.linspace(begin_s, end_s, POINTS_AHEAD))
     advanced_to = datetime.fromtimestamp(state.advanced_to_s, tz=UTC)
@@ -151,20 +81,31 @@ def _keep(
             "air_key": question.sky.digest(advanced_to),
             "windows": windows,
             "curve": {"past": past, "ahead": _points(line)},
-            "inputs": _inputs(question),
+            "inputs": _inputs(question, lore, state.draws)
+            | {
+                "at_rest_kg_per_kg": line.at_rest_kg_per_kg,
+            },
+            "covering": covering,
+            "drawn_from": _said(question.problem.belief),
+            "looks_key": digest(question.looks),
+            "lore_key": question.lore_digest,
             "computed_at": at,
             "known_since": _known_since(question, at),
         },
     )
 
 
-def _known_since(question: _Question, at: datetime) -> datetime:
+def _said(belief: Belief) -> dict[str, Any]:
+    return {"mean": belief.mean, "covariance": belief.covariance}
+
+
+def _known_since(question: Question, at: datetime) -> datetime:
     kept = question.kept
     same = kept is not None and kept.key == question.problem.key()
     return kept.known_since or at if kept is not None and same else at
 
 
-def _drawn_before(question: _Question, begun: Ensemble) -> list[list[float]]:
+def _drawn_before(question: Question, begun: Ensemble) -> list[list[float]]:
     """Return what was drawn up to a stored state; nothing when the part begins anew."""
     if question.kept is None or begun.advanced_to_s == question.problem.pressed_at_s:
         return []
@@ -172,9 +113,9 @@ def _drawn_before(question: _Question, begun: Ensemble) -> list[list[float]]:
     return [point for point in drawn if point[0] <= begun.advanced_to_s]
 
 
-def _past(drawn: list[list[float]], known: Run, place: int) -> list[list[float]]:
+def _past(drawn: list[list[float]], answer: Answer) -> list[list[float]]:
     """Return the curve up to the stored state: what was drawn before, and the new hours."""
-    track, after = known.tracks[place], known.after[place]
+    track, after = answer.track, answer.known
     begin_s = drawn[-1][0] if drawn else -np.inf
     fresh = track.at_s[track.at_s > begin_s]
     if len(fresh) == 0:
@@ -196,26 +137,23 @@ def _worth_drawing_s(windows: dict[str, Any], horizon_s: float) -> float:
     return horizon_s if late is None else min(horizon_s, late + 24 * HOUR_S)
 
 
-def _inputs(question: _Question) -> dict[str, Any]:
+def _inputs(question: Question, lore: Lore, draws: int) -> dict[str, Any]:
     section, sky = question.part.section, question.sky
     first = question.part.events[0]
     plaster = first.outer.plaster
     return {
         "model": MODEL_VERSION,
-        "draws": DRAWS,
+        "draws": draws,
         "body": question.part.body,
         "shape": section.shape.value,
         "thickest_mm": round(section.thickest_m * 1000.0, 3),
         "mould_free_water_fraction": plaster.free_water_fraction if plaster else None,
         "air": list(sky.sources),
         "readings": sky.readings,
-        "last_reading_at": _last_reading(sky),
+        "last_reading_at": question.last_reading,
+        "checks": lore.checks.get(question.part.clay, 0),
         "assumed": [*question.part.assumed, *sky.assumed],
     }
-
-
-def _last_reading(sky: air.Sky) -> str | None:
-    return sky.last_taken_at.astimezone(UTC).isoformat() if sky.last_taken_at else None
 
 
 def _forget_dry(studio: Studio, parts: Sequence[WetPart], piece_id: UUID | None) -> None:
@@ -224,7 +162,3 @@ def _forget_dry(studio: Studio, parts: Sequence[WetPart], piece_id: UUID | None)
     if piece_id is not None:
         dry = dry.filter(piece_id=piece_id)
     dry.delete()
-
-
-def _floor_hour(instant_s: float) -> float:
-    return instant_s // HOUR_S * HOUR_S

@@ -1,6 +1,8 @@
 """When an act is refused, and when it becomes a clash: could its sender have known?"""
 
 from collections.abc import Mapping, Sequence
+from datetime import timedelta
+from typing import Final
 from uuid import UUID
 
 from pieces.domain import stages
@@ -9,6 +11,8 @@ from pieces.models import Piece
 from pieces.queries.story import Telling
 from studio.domain.refusals import Conflict, Unworkable
 from studio.models import Act, JournalSubject
+
+CLOCKS_APART: Final = timedelta(minutes=5)  # two phones never agree to the second
 
 
 class StageOutOfOrder(Conflict):
@@ -19,6 +23,15 @@ class StageOutOfOrder(Conflict):
 class BeforeItBegan(Unworkable):
     code = "before-it-began"
     title = "The piece was not there yet."
+
+
+def must_have_begun(act: Act, pieces: Sequence[Piece]) -> None:
+    """Raise `BeforeItBegan` for a look at what was not there yet: a clock that is hours back."""
+    early = [piece for piece in pieces if act.happened_at < piece.begun_at - CLOCKS_APART]
+    if early:
+        detail = f"{early[0].shown_mark} was begun later than that: look at the time."
+        error = {"pointer": "#/happened_at", "code": BeforeItBegan.code, "detail": detail}
+        raise BeforeItBegan(detail, errors=[error])
 
 
 def check(

@@ -6,10 +6,11 @@ from pieces.domain import stages
 from pieces.domain.stages import Spot
 from pieces.domain.weighing import Verdict, judge
 from pieces.models import Part, Piece, PieceWeighing
+from pieces.queries import trend
 from studio.domain.refusals import Unworkable
 from studio.models import Act
 
-from . import stories
+from . import order, stories
 from .rows import one_each
 from .shapes import Warned
 
@@ -21,7 +22,11 @@ class MassImpossible(Unworkable):
 
 @transaction.atomic
 def weigh(*, act: Act, piece: Piece, mass_g: float) -> tuple[PieceWeighing, list[Warned]]:
-    """Record a mass. Raises `MassImpossible`, with what may have been meant where it can tell."""
+    """Record a mass.
+
+    Raises `MassImpossible`, with what may have been meant where it can tell, and `BeforeItBegan`.
+    """
+    order.must_have_begun(act, [piece])
     verdict = _verdict(act, piece, mass_g)
     if not verdict.is_possible:
         error = {"pointer": "#/mass_g", "code": verdict.code, "detail": verdict.detail}
@@ -47,13 +52,15 @@ def _verdict(act: Act, piece: Piece, mass_g: float) -> Verdict:
         )
         .standing()
         .order_by("happened_at", "id")
-        .values_list("mass_g", flat=True)
+        .values_list("happened_at", "mass_g")
     )
+    expected_g = trend.mass_by_now_g(piece, earlier[-1], act.happened_at) if earlier else None
     is_known = bool(drawn) and None not in drawn
     return judge(
         mass_g,
         drawn_g=sum(mass for mass in drawn if mass is not None) if is_known else None,
-        first_g=earlier[0] if earlier else None,
-        last_g=earlier[-1] if earlier else None,
+        first_g=earlier[0][1] if earlier else None,
+        last_g=earlier[-1][1] if earlier else None,
+        expected_g=expected_g,
         is_raw=stages.rank(Spot(piece.stage, piece.state)) < stages.rank(stages.BISQUED),
     )

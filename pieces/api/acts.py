@@ -8,7 +8,7 @@ from rest_framework.request import Request
 from rest_framework.response import Response
 
 from pieces.actions import checks, covers, moves, parts, stages, weighings
-from pieces.actions.shapes import Visit
+from pieces.actions.shapes import Visit, Warned
 from pieces.domain.stages import Spot
 from pieces.models import (
     Cover,
@@ -21,6 +21,7 @@ from pieces.models import (
     TouchCheck,
 )
 from pieces.queries import pieces as queries
+from pieces.queries import trend
 from studio.api.pages import paged
 from studio.api.views import Given
 from studio.models import Act
@@ -53,6 +54,10 @@ STUCK_ASK = {
     "code": "rest-mould",
     "detail": "It stuck: a wet mould holds on. Mark the mould to rest if it feels cool.",
 }
+EARLY_FOR_DRY = Warned(
+    "early-for-dry",
+    "Sooner than any likely guess: kept as you said it. If the tap slipped, take it back.",
+)
 
 
 class StageEventList(PieceView):
@@ -217,8 +222,11 @@ class TouchCheckList(PieceView):
         def work(given: Given, act: Act) -> Mapping[str, object]:
             part_id = given["part_id"]
             part = self.part(part_id, of=piece) if part_id else None
+            is_early = given["feel"] == TouchCheck.Feel.BONE_DRY and trend.is_early_for_dry(
+                piece, act.happened_at, part_id
+            )
             checks.check(act=act, pieces=[piece], feel=given["feel"], part=part)
-            return self.answer([piece])
+            return self.answer([piece], warnings=[EARLY_FOR_DRY] if is_early else [])
 
         return self.told(TouchCheckIn, work)
 

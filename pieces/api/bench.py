@@ -16,8 +16,9 @@ from studio.api.views import StudioView
 from studio.permissions import Need, Permission
 from studio.queries import hours, journal
 
-from .bench_rows import iso, shown_bench, shown_person, shown_place
+from .bench_rows import shown_bench, shown_person, shown_place
 from .bench_shapes import BenchOut
+from .moments import iso
 
 
 class BenchList(StudioView):

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import math
-from datetime import UTC, datetime
+from datetime import datetime
 from typing import Any
 
 from moulds.domain.words import ordinal
@@ -11,11 +10,15 @@ from pieces.domain.drying import Quantiles, Stage, Window
 from pieces.domain.stages import words
 from pieces.models import Part, Piece
 from pieces.queries.bench import Bench, JoinRow, Row
+from pieces.queries.covering import Covering
 from studio.models import Member, Place
+
+from .covering_shown import shown_covering
+from .moments import instant, iso
 
 Shown = dict[str, Any]
 
-GUESS: Shown = {"basis": "guess", "checks": 0}
+FEWEST_CHECKS = 8  # of a clay, before its estimates are more than a guess
 
 STAGE_WORDS = {
     Stage.DEMOULD: "let go of its mould",
@@ -32,7 +35,7 @@ def shown_bench(bench: Bench, *, at: datetime, journal_seq: int, press_next: lis
         "at": iso(at.timestamp()),
         "journal_seq": journal_seq,
         "forecast_at": bench.forecast_at and iso(bench.forecast_at.timestamp()),
-        "confidence": GUESS,
+        "confidence": confidence(bench.checks),
         "look_now": [shown_row(row) for row in bench.look_now],
         "later_today": [shown_row(row) for row in bench.later_today],
         "later": [shown_row(row) for row in bench.later],
@@ -64,7 +67,8 @@ def shown_row(row: Row) -> Shown:
         "window": shown_window(window),
         "ready_at": shown_quantiles(windows.bisque) if windows and not in_mould else None,
         "look_again_at": again and iso(again.timestamp()),
-        "confidence": GUESS,
+        "cover_next": _cover_next(row.covering),
+        "confidence": confidence(row.checks),
         "forecast_at": row.forecast_at and iso(row.forecast_at.timestamp()),
         "clash_id": row.clash_id,
     }
@@ -79,12 +83,32 @@ def shown_join(row: JoinRow) -> Shown:
         "maker": shown_person(row.piece.maker),
         "mine": row.is_mine,
         "verdict": row.verdict.value,
-        "reason": JOIN_REASONS[row.verdict.value],
+        "reason": _join_reason(row),
         "window": shown_window(row.windows.join),
         "until": instant(row.windows.join.closes.p50_s),
-        "confidence": GUESS,
+        "confidence": confidence(row.checks),
         "clash_id": row.clash_id,
     }
+
+
+def confidence(checks: int) -> Shown:
+    """Return what an estimate rests on: a guess, until eight of the studio's own looks."""
+    return {"basis": "checks" if checks >= FEWEST_CHECKS else "guess", "checks": checks}
+
+
+GUESS = confidence(0)
+
+
+def _cover_next(covering: Covering | None) -> Shown | None:
+    steps = shown_covering(covering)["steps"] if covering is not None else []
+    return steps[0] if steps else None
+
+
+def _join_reason(row: JoinRow) -> str:
+    """Return how the parts come to meet, where they do not as they stand."""
+    if row.verdict.value != "now" and row.covering.meeting_words:
+        return row.covering.meeting_words
+    return JOIN_REASONS[row.verdict.value]
 
 
 JOIN_REASONS = {
@@ -191,13 +215,3 @@ def shown_quantiles(said: Quantiles) -> Shown:
         "p90": instant(said.p90_s),
         "p_never": round(said.p_never, 3),
     }
-
-
-def instant(at_s: float) -> str | None:
-    """Return an instant in UTC; None for one that never comes."""
-    return iso(at_s) if math.isfinite(at_s) else None
-
-
-def iso(at_s: float) -> str:
-    """Return seconds since 1970 as RFC 3339 in UTC, to the second."""
-    return datetime.fromtimestamp(round(at_s), tz=UTC).isoformat().replace("+00:00", "Z")

@@ -6,6 +6,8 @@ from typing import Any
 
 from rest_framework import serializers
 
+from .covering_shown import CoverStepOut
+
 
 class QuantilesOut(serializers.Serializer[Any]):
     """When something comes to pass; null where not within the horizon."""
@@ -85,6 +87,7 @@ class BenchRowOut(serializers.Serializer[Any]):
     window = WindowOut(allow_null=True)
     ready_at = QuantilesOut(allow_null=True)
     look_again_at = serializers.DateTimeField(allow_null=True)
+    cover_next = CoverStepOut(allow_null=True)
     confidence = ConfidenceOut()
     forecast_at = serializers.DateTimeField(allow_null=True)
     clash_id = serializers.UUIDField(allow_null=True)

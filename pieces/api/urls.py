@@ -15,6 +15,7 @@ from . import (
     photos,
     pieces,
     pressings,
+    sums,
     together,
 )
 
@@ -26,6 +27,7 @@ FOUND = f"{STUDIO}found/<uuid:found_id>/"
 CLASH = f"{STUDIO}clashes/<uuid:clash_id>/"
 
 urlpatterns: list[URLPattern] = [
+    path("sums/drying/", sums.DryingSum.as_view()),
     path(f"{STUDIO}bench/", bench.BenchList.as_view()),
     path(f"{STUDIO}pieces/", pieces.PieceList.as_view()),
     path(PIECE, pieces.PieceOne.as_view()),

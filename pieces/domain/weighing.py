@@ -6,8 +6,11 @@ ounce). Hand-pressed ware varies by a few per cent about the drawn mass, so the 
 with a wider tolerance than a weighing does.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
+
+import numpy as np
 
 LEAST_OF_PRESSED: Final = 0.4
 USUAL_LEAST_OF_PRESSED: Final = 0.6
@@ -36,6 +39,7 @@ def judge(
     first_g: float | None,
     last_g: float | None,
     is_raw: bool,
+    expected_g: float | None = None,
 ) -> Verdict:
     """Judge a mass against what the piece can weigh.
 
@@ -49,6 +53,9 @@ def judge(
         The first and the last weighing since the newest part was pressed. [g]
     is_raw
         Whether the piece is neither fired nor glazed.
+    expected_g
+        What the last weighing has come down to by now if it dries as slowly as is likely; None
+        where nothing was reckoned: then the last weighing itself. [g]
 
     Returns
     -------
@@ -61,9 +68,55 @@ def judge(
         return _too_light(mass_g, pressed_g)
     if pressed_g and is_raw and mass_g > (1.0 + slack) * pressed_g:
         return _too_heavy(mass_g, pressed_g, measured=bool(first_g))
-    if last_g and is_raw and mass_g > (1.0 + ROSE) * last_g:
+    if last_g and is_raw:
+        return _beside_the_last(mass_g, last_g, min(last_g, expected_g or last_g))
+    return Verdict(True)
+
+
+def slowest_mass_g(
+    last: tuple[float, float],
+    at_s: float,
+    left: Sequence[tuple[float, float]],
+    *,
+    pressed_kg_per_kg: float,
+    at_rest_kg_per_kg: float,
+) -> float:
+    """Return what a piece comes down to from its last weighing along one line of water left. [g]
+
+    Parameters
+    ----------
+    last
+        The last weighing: instant [s since 1970], mass [g].
+    at_s
+        When it is weighed again. [s since 1970]
+    left
+        Instants and the water left, 1 as pressed to 0 at rest; not empty.
+    pressed_kg_per_kg, at_rest_kg_per_kg
+        Moistures that count as 1 and as 0. [kg/kg]
+    """
+    times, shares = np.array(left).T
+    then, now = np.interp([last[0], at_s], times, shares)
+    span = pressed_kg_per_kg - at_rest_kg_per_kg
+    ratio = (1.0 + at_rest_kg_per_kg + now * span) / (1.0 + at_rest_kg_per_kg + then * span)
+    return float(last[1] * ratio)
+
+
+def _beside_the_last(mass_g: float, last_g: float, expected_g: float) -> Verdict:
+    if mass_g > (1.0 + ROSE) * last_g:
         rise = 100.0 * (mass_g / last_g - 1.0)
-        return Verdict(True, "mass-rose", f"{rise:.1f} % heavier than last time: was it wetted?")
+        return Verdict(
+            True,
+            "mass-rose",
+            f"{rise:.1f} % heavier than last time: weigh it again, unless it was wetted.",
+        )
+    if mass_g > (1.0 + ROSE) * expected_g:
+        over = 100.0 * (mass_g / expected_g - 1.0)
+        return Verdict(
+            True,
+            "mass-above-trend",
+            f"{over:.1f} % heavier than it should be by now, even if it dries slowly: "
+            "weigh it again, unless it was wetted.",
+        )
     return Verdict(True)
 
 

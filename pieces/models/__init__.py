@@ -4,6 +4,7 @@ from .commissions import Assignment, Commission, Match, SetRecipe, TestReport
 from .drying import Forecast
 from .facts import Cover, Move, PartEvent, PieceFactQuerySet, PieceWeighing, StageEvent, TouchCheck
 from .found import Claim, FoundPiece
+from .learning import Learned, Lesson
 from .pieces import CommissionLine, Part, Piece, Use
 
 __all__ = [
@@ -18,6 +19,8 @@ __all__ = [
     "Cover",
     "Forecast",
     "FoundPiece",
+    "Learned",
+    "Lesson",
     "Match",
     "Move",
     "Part",

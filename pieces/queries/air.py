@@ -14,7 +14,7 @@ import numpy as np
 from pieces.domain.drying import Climate, Reading, climate_from
 from pieces.domain.stays import air_along
 from studio.domain.climate import LOWEST_HUMIDITY
-from studio.domain.room_air import HOUR_S
+from studio.domain.room_air import HOUR_S, LONGEST_GAP_S
 from studio.models import Studio
 from studio.queries import air as studio_air
 from studio.queries.air import Air
@@ -71,13 +71,14 @@ class Skies:
             (at.timestamp(), self._room(air)) for (at, _), air in zip(edges, airs, strict=True)
         ]
         present = airs[-1]
+        climate = air_along(rooms, from_s=since.timestamp())
         return Sky(
             studio=self.studio,
-            climate=air_along(rooms, from_s=since.timestamp()),
+            climate=climate,
             sources=tuple(dict.fromkeys(air.words for air in airs)),
             readings=sum(len(air.samples) for air in {a.source_place_id: a for a in airs}.values()),
             last_taken_at=present.samples[-1][0] if present.samples else None,
-            assumed=("air",) if any(air.is_assumed for air in airs) else (),
+            assumed=_assumed(climate, airs, self.at),
         )
 
     def _room(self, air: Air) -> Climate:
@@ -89,6 +90,16 @@ class Skies:
             readings = [_reading(*sample) for sample in samples]
             self.climates[air.source_place_id] = climate_from(readings, self.start_s, self.until_s)
         return self.climates[air.source_place_id]
+
+
+def _assumed(climate: Climate, airs: Sequence[Air], at: datetime) -> tuple[str, ...]:
+    """Return what of the air up to now no reading stands near: all of it, or longer gaps."""
+    if any(air.is_assumed for air in airs):
+        return ("air",)
+    past = max(0, int(at.timestamp() - climate.start_s) // HOUR_S)
+    last_s = climate.measured_to_s
+    is_silent = last_s is None or at.timestamp() - last_s > LONGEST_GAP_S
+    return ("air_gap",) if is_silent or bool(climate.assumed[:past].any()) else ()
 
 
 def _edges(stays: Sequence[Stay], *, since: datetime, until: datetime) -> list[Stay]:

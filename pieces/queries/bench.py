@@ -19,6 +19,7 @@ from pieces.domain import bench as rules
 from pieces.domain.drying import ReadinessWindows, latest, together
 from pieces.domain.window_store import restored
 from pieces.models import Clash, Forecast, Part, Piece
+from pieces.queries.covering import Covering, by_part, checks_of, covering_of
 from studio.models import Member, Studio, StudioSettings
 
 LIVE_STAGES: Final = ("pressing", "assembly", "drying")
@@ -37,6 +38,8 @@ class Row:
     is_mine: bool
     clash_id: UUID | None
     press_since_dry: int | None = None
+    covering: Covering | None = None
+    checks: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +52,8 @@ class JoinRow:
     verdict: rules.JoinVerdict
     is_mine: bool
     clash_id: UUID | None
+    covering: Covering
+    checks: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +68,7 @@ class Bench:
     ready_for_bisque: tuple[Row, ...]
     forecast_at: datetime | None
     busy_castings: frozenset[UUID]
+    checks: int
 
 
 def bench(studio: Studio, *, member: Member, at: datetime, closing_at: datetime) -> Bench:
@@ -95,6 +101,7 @@ def bench(studio: Studio, *, member: Member, at: datetime, closing_at: datetime)
             for row in in_mould
             if row.part is not None and row.part.pressing is not None
         ),
+        checks=min((row.checks for row in (*in_mould, *drying)), default=0),
     )
 
 
@@ -160,6 +167,7 @@ class _Reader:
                 press_since_dry=(
                     self.presses.get(part.pressing.casting_id) if part.pressing else None
                 ),
+                checks=checks_of(by_part([part])),
             )
 
     def drying(self, piece: Piece) -> Row:
@@ -190,7 +198,10 @@ class _Reader:
         if verdict is None:
             return None
         is_mine = piece.maker_id in self.mine
-        return JoinRow(piece, tuple(parts), shared, verdict, is_mine, self.clashes.get(piece.pk))
+        clash = self.clashes.get(piece.pk)
+        forecasts = by_part(parts)
+        covering, checks = covering_of(forecasts), checks_of(forecasts)
+        return JoinRow(piece, tuple(parts), shared, verdict, is_mine, clash, covering, checks)
 
     def _row(
         self,
@@ -199,6 +210,7 @@ class _Reader:
         computed_at: datetime | None,
         verdict: str,
     ) -> Row:
+        forecasts = by_part(_parts(piece))
         return Row(
             piece=piece,
             part=None,
@@ -208,6 +220,8 @@ class _Reader:
             verdict=verdict,
             is_mine=piece.maker_id in self.mine,
             clash_id=self.clashes.get(piece.pk),
+            covering=covering_of(forecasts),
+            checks=checks_of(forecasts),
         )
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Final
@@ -28,21 +28,37 @@ FLAT_FORM_MM: Final = 25.0  # lower than this a form lies on its board and has n
 
 @dataclass(frozen=True, slots=True)
 class WetPart:
-    """One part that is still wet, and all that happened to it."""
+    """One part, and all that happened to it; `clay` tells its body from the studio's others."""
 
     part_id: UUID
     piece_id: UUID
     body: str
+    clay: str
     section: Section
     events: tuple[FaceEvent, ...]
     stays: tuple[tuple[datetime, UUID | None], ...]
     begun_at: datetime
+    cover: CoverWord = CoverWord.OPEN
     assumed: tuple[str, ...] = field(default=())
+
+    @property
+    def is_out(self) -> bool:
+        """Whether it stands in the air by now."""
+        last = self.events[-1]
+        return last.inner.plaster is None and last.outer.plaster is None
 
 
 def wet_parts(studio: Studio, *, piece_id: UUID | None = None) -> list[WetPart]:
     """Return every part of the studio that is still wet (six queries, however many parts)."""
-    parts = list(_parts(studio, piece_id))
+    return _told(studio, list(_parts(studio, piece_id)))
+
+
+def parts_told(studio: Studio, part_ids: Collection[UUID]) -> list[WetPart]:
+    """Return what happened to these parts, wet or not (six queries, however many)."""
+    return _told(studio, list(_all_of(studio).filter(pk__in=part_ids)))
+
+
+def _told(studio: Studio, parts: list[Part]) -> list[WetPart]:
     pieces = {part.piece_id for part in parts}
     standings, stays = _standings(pieces), _stays(pieces)
     saturation = _saturation_when_pressed(parts)
@@ -61,16 +77,22 @@ def wet_parts(studio: Studio, *, piece_id: UUID | None = None) -> list[WetPart]:
 
 
 def _parts(studio: Studio, piece_id: UUID | None) -> QuerySet[Part]:
-    found = Part.objects.filter(
-        studio=studio,
-        state__in=WET_PARTS,
-        piece__stage__in=WET_STAGES,
-    ).exclude(piece__state="bone_dry")
-    if piece_id is not None:
-        found = found.filter(piece_id=piece_id)
-    return found.select_related(
-        "piece__body", "piece__design__body", "design_part", "pressing__casting__mould_set"
-    ).order_by("pk")
+    found = (
+        _all_of(studio)
+        .filter(state__in=WET_PARTS, piece__stage__in=WET_STAGES)
+        .exclude(piece__state="bone_dry")
+    )
+    return found if piece_id is None else found.filter(piece_id=piece_id)
+
+
+def _all_of(studio: Studio) -> QuerySet[Part]:
+    return (
+        Part.objects.filter(studio=studio)
+        .select_related(
+            "piece__body", "piece__design__body", "design_part", "pressing__casting__mould_set"
+        )
+        .order_by("pk")
+    )
 
 
 def _wet_part(
@@ -98,6 +120,7 @@ def _wet_part(
         part_id=part.pk,
         piece_id=part.piece_id,
         body=body.drying_body if body is not None else DEFAULT_BODY,
+        clay=str(body.pk) if body is not None else DEFAULT_BODY,
         section=section,
         events=face_events(
             section,
@@ -108,6 +131,7 @@ def _wet_part(
         ),
         stays=tuple(stays),
         begun_at=begun_at,
+        cover=standings[-1].factor_cover if standings else CoverWord.OPEN,
         assumed=tuple(assumed),
     )
 

@@ -20,6 +20,7 @@ PAGES: Final = {
     "index": "Help",
     "cautions": "Cautions",
     "drying": "Drying",
+    "drying-checked": "How well the drying estimates hold",
     "kilns-and-loads": "Kilns and loads",
     "orders-and-found-ware": "Orders and found ware",
     "papers-and-test-reports": "Papers and test reports",

@@ -1,5 +1,6 @@
 """All settings, read from the environment in this one place; `.env.example` lists the variables."""
 
+import os
 from pathlib import Path
 from typing import Any
 
@@ -10,6 +11,9 @@ ROOT = Path(__file__).resolve().parents[2]
 # Where everything lives that this installation gathers: database, queue, logs, secrets.
 DATA = (ROOT / Path(environment.text("NATCH_DATA", "var")).expanduser()).resolve()
 DATA.mkdir(parents=True, exist_ok=True)
+
+# Read by numba when it is first imported, which only a worker does.
+os.environ["NUMBA_CACHE_DIR"] = environment.text("NUMBA_CACHE_DIR", str(DATA / "numba"))
 
 # --- who may call, and how ---------------------------------------------------------------------
 DEBUG = environment.is_on("NATCH_DEBUG")
@@ -140,6 +144,7 @@ DEFAULT_FROM_EMAIL = SERVER_EMAIL = environment.text("SMTP_FROM", "Natch <natch@
 # The truth about work to do is a row with a lease; a message only says "look".
 # "folder" is studio.project.folder_queue, registered in studio.project.celery.
 REDIS_URL = environment.text("REDIS_URL")
+IS_EMBEDDED = not REDIS_URL  # one small machine: sums are kept shorter
 QUEUE = DATA / "queue"
 CELERY_BROKER_URL = REDIS_URL or "folder://"
 CELERY_BROKER_TRANSPORT_OPTIONS: dict[str, Any] = (

@@ -153,7 +153,7 @@ def environment_of(wish: Wish, address: str, hosts: Sequence[str]) -> dict[str, 
         "NATCH_DATA": str(wish.data),
         "NATCH_ADDRESS": os.environ.get("NATCH_ADDRESS") or address,
         "NATCH_HOSTS": ",".join(part for part in (known, *hosts) if part),
-        "NUMBA_CACHE_DIR": str(wish.data / "numba"),
+        "NUMBA_CACHE_DIR": os.environ.get("NUMBA_CACHE_DIR") or str(wish.data / "numba"),
         "PYTHONUNBUFFERED": "1",
     }
 

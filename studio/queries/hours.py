@@ -1,8 +1,9 @@
-"""When somebody is in: today's closing time."""
+"""When somebody is in: the week, and today's closing time."""
 
 from datetime import datetime, time
 from zoneinfo import ZoneInfo
 
+from studio.domain.hours import Opening, Span
 from studio.models import ClosedDay, OpeningHours, Studio, StudioSettings
 
 
@@ -23,3 +24,10 @@ def closing_at(studio: Studio, at: datetime) -> datetime:
     if closing <= at:
         return datetime.combine(local.date(), time(23, 59, 59), tzinfo=zone)
     return closing
+
+
+def opening_of(studio: Studio) -> Opening:
+    """Return when somebody is usually in. Two queries."""
+    week = {row.weekday: Span(row.opens, row.closes) for row in OpeningHours.objects.of(studio)}
+    closed = frozenset(ClosedDay.objects.of(studio).values_list("date", flat=True))
+    return Opening(week, closed)

@@ -19,6 +19,7 @@ WITHOUT_STUDIO = {
     "api/v1/session/": "signing in and out",
     "api/v1/me/": "says which studios there are",
     "api/v1/sums/<slug:name>/": "reckons with what is given, of no studio",
+    "api/v1/sums/drying/": "reckons with what is given, of no studio",
     "api/v1/invitations/<str:token>/": "its holder is in no studio yet",
     "api/v1/invitations/<str:token>/acceptance/": "its holder is in no studio yet",
     "api/v1/shares/<str:token>/": "a client, who is no member",

@@ -2,7 +2,7 @@ from datetime import timedelta
 
 import pytest
 
-from pieces.actions import forecasts
+from pieces.actions import forecast_questions, forecast_runs
 from studio.models import Studio
 from tests.pieces import kit as kits
 
@@ -15,4 +15,5 @@ def kit(studio: Studio) -> kits.Kit:
 @pytest.fixture
 def short_forecasts(monkeypatch: pytest.MonkeyPatch) -> None:
     """Look eight days ahead instead of three weeks, which costs a third."""
-    monkeypatch.setattr(forecasts, "HORIZON", timedelta(days=8))
+    for module in (forecast_questions, forecast_runs):
+        monkeypatch.setattr(module, "HORIZON", timedelta(days=8))

@@ -1,12 +1,17 @@
 """What the clock and the acts set off: every sweep may be delivered twice."""
 
 import logging
+import threading
+from collections.abc import Iterator
 
 import pytest
+from celery import Celery
 from kombu.exceptions import OperationalError
 
 from pieces import tasks
 from pieces.actions import planning
+from pieces.domain.drying import engine
+from pieces.domain.drying.march import march as plain
 from pieces.models import Forecast, Piece
 from studio.domain.ids import uuid7
 from studio.models import JournalEntry, Reminder
@@ -15,6 +20,70 @@ from tests.factories import act
 from tests.pieces import kit as kits
 
 pytestmark = pytest.mark.usefixtures("short_forecasts")
+
+
+@pytest.fixture
+def in_numpy() -> Iterator[None]:
+    """Leave the process as it was found: reckoning in numpy."""
+    yield
+    engine.use(plain)
+
+
+class _Worker:
+    """As much of a worker as the signal's receiver looks at."""
+
+    def __init__(self, *queues: str) -> None:
+        self.app = Celery("worker", set_as_current=False)
+        self.app.amqp.queues.select(queues)
+
+
+@pytest.fixture
+def timers(monkeypatch) -> list[tuple[float, object]]:
+    """What was put off, and for how long."""
+    begun: list[tuple[float, object]] = []
+
+    class Noted(threading.Timer):
+        def start(self) -> None:
+            begun.append((self.interval, self.function))
+
+    monkeypatch.setattr(tasks, "Timer", Noted)
+    return begun
+
+
+class TestAskForKernel:
+    def test_has_the_worker_that_reckons_compile_later(self, timers) -> None:
+        tasks.ask_for_kernel(sender=_Worker("work"))
+
+        assert timers == [(tasks.KERNEL_AFTER_S, tasks.compile_kernel)]
+
+    def test_leaves_the_quick_worker_light(self, timers) -> None:
+        tasks.ask_for_kernel(sender=_Worker("quick"))
+
+        assert timers == []
+
+
+class TestCompileKernel:
+    def test_has_the_process_march_in_the_compiled_loop(self, in_numpy) -> None:
+        tasks.compile_kernel()
+
+        assert engine.is_compiled()
+
+    def test_goes_on_in_numpy_and_says_so_when_it_cannot_compile(
+        self, in_numpy, monkeypatch, caplog, studio, kit, maker
+    ) -> None:
+        def fail() -> None:
+            raise OSError("no compiler")
+
+        monkeypatch.setattr(engine, "compiled", fail)
+
+        with caplog.at_level(logging.WARNING):
+            tasks.compile_kernel()
+
+        assert caplog.text.count("numpy reckons, slower") == 1
+        assert not engine.is_compiled()
+        kits.pressed_tile(kit, maker[0])
+        tasks.refresh_forecasts(studio_id=str(studio.pk))
+        assert Forecast.objects.count() == 1
 
 
 class TestRefreshForecasts:

@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 4ac4ac24179f08deda33a8cce5cd0f7b8cf3951f91a841840d52ef29adc37993
-// types 0a8749ef2060b2916d6ae3b27b6f81defd5a8deb01999e385eeb3a48f1596566
+// document 159b2d67adc88bde2a8c3a74f83af59b589343f9b46169096d7b93a87fa143dc
+// types f45e8764825c0a49107eb188fe5ce1ad0122c4258896b94889086f4619653e2b
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -2267,6 +2267,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/sums/drying/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Reckon a section in given air, under given covers; nothing is kept. */
+        post: operations["sums_drying"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -2274,6 +2291,13 @@ export interface components {
         AdviceOut: {
             code: string;
             reason: string;
+        };
+        /** @description The same from some hours after the beginning on. */
+        AirFromInRequest: {
+            air_c: number | string;
+            /** Format: double */
+            from_h: number;
+            humidity_fraction: number | string;
         };
         /** @description The mean air of one step; humidity is reckoned from the mean vapour density. */
         AirStepOut: {
@@ -2289,6 +2313,11 @@ export interface components {
         AirStepsOut: {
             every_s: number;
             results: components["schemas"]["AirStepOut"][];
+        };
+        /** @description The air of a room; what a meter cannot show is refused. */
+        AirSumInRequest: {
+            air_c: number | string;
+            humidity_fraction: number | string;
         };
         /** @description What every answer to an act says. */
         ApprovalActOut: {
@@ -2761,6 +2790,7 @@ export interface components {
             /** Format: uuid */
             clash_id: string | null;
             confidence: components["schemas"]["ConfidenceOut"];
+            cover_next: components["schemas"]["CoverStepOut"] | null;
             /** Format: date-time */
             forecast_at: string | null;
             /** Format: date-time */
@@ -3783,6 +3813,25 @@ export interface components {
             report_ids: string[];
             words: string;
         };
+        CoverFromInRequest: {
+            /** Format: double */
+            from_h: number;
+            /**
+             * @description * `open` - open
+             *     * `loose` - loose
+             *     * `tucked` - tucked
+             *     * `sealed` - sealed
+             * @enum {string}
+             */
+            state: "open" | "loose" | "tucked" | "sealed";
+        };
+        /** @description What is advised on covering a piece; no `cracking` while none of it stands in the air. */
+        CoveringOut: {
+            ahead: string;
+            cracking: components["schemas"]["CrackingOut"] | null;
+            meeting: components["schemas"]["MeetingOut"] | null;
+            steps: components["schemas"]["CoverStepOut"][];
+        };
         /** @description What every act says of itself; each act adds its own fields. */
         CoverInRequest: {
             /**
@@ -3836,6 +3885,39 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["CoverRowOut"][];
+        };
+        CoverStepOut: {
+            /** Format: date-time */
+            at: string;
+            /**
+             * @description * `open` - open
+             *     * `loose` - loose
+             *     * `tucked` - tucked
+             *     * `sealed` - sealed
+             * @enum {string}
+             */
+            cover: "open" | "loose" | "tucked" | "sealed";
+            words: string;
+        };
+        CrackingOut: {
+            note: string;
+            /**
+             * @description * `low` - low
+             *     * `watch` - watch
+             *     * `high` - high
+             * @enum {string}
+             */
+            now: "low" | "watch" | "high";
+            /**
+             * @description at its worst if nothing is changed
+             *
+             *     * `low` - low
+             *     * `watch` - watch
+             *     * `high` - high
+             * @enum {string}
+             */
+            peak: "low" | "watch" | "high";
+            reason: string;
         };
         /**
          * @description Water left, 1 as pressed to 0 at rest with the room's air; `now_index` divides past from
@@ -4197,6 +4279,7 @@ export interface components {
             /** Format: date-time */
             computed_at: string | null;
             confidence: components["schemas"]["ConfidenceOut"];
+            covering: components["schemas"]["CoveringOut"];
             curve: components["schemas"]["CurveOut"] | null;
             evidence: components["schemas"]["EvidenceOut"][];
             inputs: {
@@ -4207,7 +4290,78 @@ export interface components {
             sources: string[];
             unreachable: string[];
             verdict: string;
+            weighed: components["schemas"]["WeighedOut"] | null;
             windows: components["schemas"]["WindowsOut"] | null;
+        };
+        /** @description A section, its clay, its air, its covers, its mould. */
+        DryingSumInRequest: {
+            air?: components["schemas"]["AirSumInRequest"];
+            /**
+             * Format: double
+             * @description How fast the air moves.
+             * @default 0
+             */
+            air_m_s: number;
+            air_series?: components["schemas"]["AirFromInRequest"][];
+            /**
+             * Format: date-time
+             * @description The pressing; now when left out.
+             */
+            begins_at?: string;
+            /**
+             * @description * `red_earthenware` - red_earthenware
+             *     * `white_earthenware` - white_earthenware
+             *     * `grogged_stoneware` - grogged_stoneware
+             *     * `smooth_stoneware` - smooth_stoneware
+             *     * `porcelain` - porcelain
+             *     * `terracotta_crank` - terracotta_crank
+             * @default red_earthenware
+             * @enum {string}
+             */
+            clay: "red_earthenware" | "white_earthenware" | "grogged_stoneware" | "smooth_stoneware" | "porcelain" | "terracotta_crank";
+            /**
+             * @description * `open` - open
+             *     * `loose` - loose
+             *     * `tucked` - tucked
+             *     * `sealed` - sealed
+             * @enum {string}
+             */
+            cover?: "open" | "loose" | "tucked" | "sealed";
+            covers?: components["schemas"]["CoverFromInRequest"][];
+            /**
+             * @description What the inner face of a wall meets: the hollow of a form, a board, free air, or nothing.
+             *
+             *     * `hollow` - hollow
+             *     * `board` - board
+             *     * `free` - free
+             *     * `shut` - shut
+             * @default hollow
+             * @enum {string}
+             */
+            inside: "hollow" | "board" | "free" | "shut";
+            moistures?: components["schemas"]["MoisturesInRequest"];
+            mould?: components["schemas"]["MouldSumInRequest"] | null;
+            /**
+             * @description * `flat` - flat
+             *     * `rod` - rod
+             *     * `lump` - lump
+             * @default flat
+             * @enum {string}
+             */
+            shape: "flat" | "rod" | "lump";
+            thickest_mm: number | string;
+        };
+        /** @description Windows and curve as of a piece; both null where no estimate would be sound. */
+        DryingSumOut: {
+            /** Format: date-time */
+            begins_at: string;
+            confidence: components["schemas"]["ConfidenceOut"];
+            curve: components["schemas"]["SumCurveOut"] | null;
+            source: string;
+            unreachable: string[];
+            warnings: components["schemas"]["SumWarningOut"][];
+            windows: components["schemas"]["SumWindowsOut"] | null;
+            working: string[];
         };
         /** @description How damp a casting is; the fraction is of the water it can hold. */
         DrynessOut: {
@@ -4290,6 +4444,8 @@ export interface components {
             /** Format: double */
             mass_g?: number;
             member: string;
+            /** Format: double */
+            water_left?: number | null;
             words?: string;
         };
         FeeBoxOut: {
@@ -6277,6 +6433,13 @@ export interface components {
             /** Format: double */
             total_most_fraction: number | null;
         };
+        MeetingOut: {
+            /** Format: date-time */
+            closes: string | null;
+            /** Format: date-time */
+            opens: string | null;
+            words: string;
+        };
         /** @description What every answer to an act says. */
         MemberChangedOut: {
             /** Format: uuid */
@@ -6311,6 +6474,15 @@ export interface components {
             device: components["schemas"]["SharedPhoneOut"] | null;
             memberships: components["schemas"]["MembershipOut"][];
             username: string | null;
+        };
+        /** @description Water by mass of dry clay, in place of the body's own figures; they fall in this order. */
+        MoisturesInRequest: {
+            bisque?: number | string;
+            demould?: number | string;
+            leather_closes?: number | string;
+            leather_opens?: number | string;
+            pressed?: number | string;
+            shrinkage_ends?: number | string;
         };
         /** @description How many more to press so that enough survive in nine cases of ten. */
         MorePressOut: {
@@ -6489,6 +6661,12 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["MouldSetOut"][];
+        };
+        /** @description The plaster it is pressed into; without `until_h`, until the middle guess lets go. */
+        MouldSumInRequest: {
+            free_water_fraction: number | string;
+            /** Format: double */
+            until_h?: number | null;
         };
         /** @description Somebody who owns, booked or vouched. */
         MouldUserOut: {
@@ -10126,6 +10304,24 @@ export interface components {
             choices: components["schemas"]["StopChoiceOut"][];
             facts: components["schemas"]["StoppedFactsOut"];
         };
+        /** @description Water left, 1 as pressed to 0 at rest with the air. */
+        SumCurveOut: {
+            known_points: number;
+            p10: number[];
+            p50: number[];
+            p90: number[];
+            t_at: string[];
+        };
+        SumWarningOut: {
+            code: string;
+            detail: string;
+        };
+        SumWindowsOut: {
+            bisque: components["schemas"]["QuantilesOut"];
+            demould: components["schemas"]["WindowOut"];
+            join: components["schemas"]["WindowOut"];
+            shrinkage_ended: components["schemas"]["QuantilesOut"];
+        };
         TallestOut: {
             /** Format: double */
             height_mm: number;
@@ -10577,6 +10773,13 @@ export interface components {
             pressings: number;
             pressings_left: number | null;
             word: string;
+        };
+        /** @description What the weighings say: water left at the last one, and whether the weight is steady. */
+        WeighedOut: {
+            is_steady: boolean | null;
+            /** @description p10, p50, p90 */
+            water_left: number[] | null;
+            words: string;
         };
         WindowOut: {
             closes: components["schemas"]["QuantilesOut"] | null;
@@ -17147,6 +17350,38 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    sums_drying: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DryingSumInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DryingSumOut"];
+                };
             };
             /** @description What went wrong. */
             default: {

@@ -20,6 +20,8 @@ export type PieceAnswer = Schemas["PieceOut"] & { stands_with?: PieceRef[] };
 export type Evidence = Schemas["EvidenceOut"];
 export type Curve = Schemas["CurveOut"];
 export type DryingAnswer = Schemas["DryingOut"];
+export type DryingSumAsked = Schemas["DryingSumInRequest"];
+export type DryingSum = Schemas["DryingSumOut"];
 
 export type PieceList = Schemas["PieceListOut"];
 export type PlaceRow = Answered<Schemas["PlaceOut"]>;

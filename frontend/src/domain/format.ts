@@ -47,6 +47,11 @@ export function about(at: Date, now: Date, zone: string, isCoarse = false): stri
   return `about ${String(wallTime(toNearest(at, 60), zone).hour)}`;
 }
 
+/** `14:00` today, `Sun 1` on another day. */
+export function clockOrDay(at: Date, now: Date, zone: string): string {
+  return daysBetween(now, at, zone) === 0 ? clock(toNearest(at, 10), zone) : date(at, now, zone);
+}
+
 /** `from about 10:00`, or `from Mon 2` when the day is not today. */
 export function fromAbout(at: Date, now: Date, zone: string, isCoarse = false): string {
   return daysBetween(now, at, zone) === 0

@@ -25,7 +25,8 @@ Rules of the road:
 - A state is carried on only through measured air: `advance` to a whole hour not after
   `climate.measured_to_s`; then a stored state continued equals one unbroken run to round-off.
   When a fold changes what happened before `advanced_to_s`, `from_bytes` refuses the state.
-- Put all pieces into one call: a call costs by the hour marched through more than by the piece.
+- Put all pieces into one call: in numpy a call costs by the hour marched through more than by the
+  piece. `engine.use(engine.compiled())` makes this process march in a compiled loop from then on.
 - Nothing here knows the time, and nothing is random: draws come from a fixed seed per body and
   section.
 
@@ -44,16 +45,15 @@ References
        memory).
 """
 
+from pieces.domain.drying.belief import FIRST_BELIEF, Belief
 from pieces.domain.drying.bodies import BODIES, SOURCES, Body, Mark
 from pieces.domain.drying.checks import faults
 from pieces.domain.drying.climate import Climate, Reading, climate_from, constant_climate
 from pieces.domain.drying.curve import Curve, curve
 from pieces.domain.drying.draws import ensemble
 from pieces.domain.drying.problem import (
-    FIRST_BELIEF,
     STAGES,
     Batch,
-    Belief,
     Ensemble,
     Exchange,
     Problem,

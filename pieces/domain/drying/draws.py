@@ -7,22 +7,23 @@ from numpy.typing import NDArray
 from scipy.special import ndtri
 from scipy.stats import qmc
 
-from pieces.domain.drying.problem import STAGES, Belief, Ensemble, Problem, State
+from pieces.domain.drying.belief import THETA, Belief
+from pieces.domain.drying.problem import STAGES, Ensemble, Problem, State
 
 Floats = NDArray[np.float64]
 
 
 def draw(belief: Belief, pressed_kg_per_kg: float, draws: int, seed: int) -> Floats:
-    """Return theta, shape (3, draws): ln f_D, ln f_K, X0 [kg/kg], by a scrambled Sobol sequence.
+    """Return theta, shape (4, draws), with X0 itself in its third row, by scrambled Sobol points.
 
     `draws` is a power of two, 2 to 4096 (the sequence is balanced only there). X0 is kept within
     a third of the body's figure. Raises `ValueError` otherwise.
     """
     if not (2 <= draws <= 4096 and draws & (draws - 1) == 0):
         raise ValueError("draws must be a power of two from 2 to 4096.")
-    uniform = qmc.Sobol(3, scramble=True, rng=seed).random(draws)
+    uniform = qmc.Sobol(THETA, scramble=True, rng=seed).random(draws)
     normal = ndtri(np.clip(uniform, 1e-9, 1.0 - 1e-9)).T
-    theta: Floats = np.asarray(belief.mean)[:, None] + np.asarray(belief.sd)[:, None] * normal
+    theta: Floats = np.asarray(belief.mean)[:, None] + belief.root @ normal
     theta[2] += pressed_kg_per_kg
     theta[2] = np.clip(theta[2], pressed_kg_per_kg / 1.5, pressed_kg_per_kg * 1.5)
     return theta
@@ -51,7 +52,7 @@ def ensemble(problem: Problem, draws: int = 64, seed: int | None = None) -> Ense
 
 
 def ensemble_of(problem: Problem, theta: Floats, nodes: int | None = None) -> Ensemble:
-    """Return the ensemble of given draws `theta`, shape (3, draws), as pressed.
+    """Return the ensemble of given draws `theta`, shape (4, draws), as pressed.
 
     `nodes` (odd, from 5) overrules the number the section asks for, to see what the grid costs.
     """

@@ -10,8 +10,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from pieces.domain.drying.grid import grid
-from pieces.domain.drying.problem import Ensemble
-from pieces.domain.drying.steps import Steps
+from pieces.domain.drying.problem import Ensemble, Problem
+from pieces.domain.drying.steps import Steps, airs_of, faces_of
 from pieces.domain.drying.surface import vapour_conductance_m_s
 from pieces.domain.drying.windows import limits_kg_per_kg
 
@@ -27,8 +27,8 @@ class Lanes:
     (nodes, 1) where all sections are of one shape, else (nodes, lanes):
     volume, share, conductance (one row fewer), both (sum of a node's conductances)
     (lanes,): inner_area, depth_m, dry_kg_m3, slope (b), spread (D20 f_D / (b depth²)), scale,
-    power, k_m_s, heat_w_m2_k, freed (face moisture at which the piece is free), piece (its column
-    in the steps);  limits : (5, lanes)
+    power, k_m_s, heat_w_m2_k, through (what covers let through over what is usual), freed (face
+    moisture at which the piece is free), piece (its column in the steps);  limits : (5, lanes)
     """
 
     volume: Floats
@@ -44,6 +44,7 @@ class Lanes:
     power: Floats
     k_m_s: Floats
     heat_w_m2_k: Floats
+    through: Floats
     freed: Floats
     limits: Floats
     piece: NDArray[np.intp]
@@ -93,6 +94,7 @@ class Lanes:
             power=spread([each.body.isotherm_power for each in problems]),
             k_m_s=vapour_conductance_m_s(convection),
             heat_w_m2_k=convection + radiation,
+            through=np.exp(theta[3]),
             freed=theta[2] - SHRUNK_FREE_KG_PER_KG,
             limits=np.ascontiguousarray(limits.T[:, piece]),
             piece=piece,
@@ -116,45 +118,69 @@ class Moment:
 
 @dataclass(frozen=True, slots=True)
 class Timetable:
-    """The steps of several pieces in columns, short ones filled up with steps of no length."""
+    """The steps of several pieces in columns, short ones filled up with steps of no length.
 
-    table: Floats  # (steps, 15, pieces)
-    at_s: Floats  # (steps + 1, pieces)
+    at_s : (steps + 1, pieces); counts : (pieces,), steps of each
+    hour, face : (steps, pieces), rows of `airs` and `faces`; begins : whether `face` begins there
+    airs, faces : see `airs_of`, `faces_of`, one row an hour of a room and one an event of a piece
+    """
+
+    at_s: Floats
+    counts: NDArray[np.int64]
+    hour: NDArray[np.int32]
+    face: NDArray[np.int32]
+    begins: NDArray[np.bool_]
+    airs: Floats
+    faces: Floats
 
     @classmethod
-    def of(cls, each_steps: Sequence[Steps]) -> Timetable:
-        """Set the steps of the pieces side by side."""
+    def of(cls, problems: Sequence[Problem], each_steps: Sequence[Steps]) -> Timetable:
+        """Set the steps of the pieces side by side; pieces in one room share its air."""
         longest = max(steps.count for steps in each_steps)
-        table = np.zeros((longest, 15, len(each_steps)))
-        at = np.zeros((longest + 1, len(each_steps)))
-        for column, steps in enumerate(each_steps):
-            rows = (steps.span_s, steps.full, steps.slope, steps.vapour, steps.arrhenius)
-            sides = (steps.openness, steps.conductance, steps.holds, steps.outside, steps.fresh)
-            laid = np.stack([*rows, *(side[:, i] for side in sides for i in (0, 1))], axis=1)
-            table[: steps.count, :, column] = laid
-            table[steps.count :, 1:5, column] = 1.0  # any air will do for a step of no length
-            table[steps.count :, 13:, column] = np.nan
-            at[: steps.count + 1, column] = steps.at_s
-            at[steps.count + 1 :, column] = steps.at_s[-1]
-        return cls(table, at)
+        at = np.zeros((longest + 1, len(problems)))
+        hour = np.zeros((longest, len(problems)), dtype=np.int32)
+        face, begins = np.zeros_like(hour), np.zeros_like(hour, dtype=bool)
+        rooms: dict[tuple[int, float], int] = {}
+        airs: list[Floats] = []
+        faces: list[tuple[float, ...]] = []
+        hours = 0
+        for column, (problem, steps) in enumerate(zip(problems, each_steps, strict=True)):
+            room = (id(problem.climate), problem.body.activation_j_mol)
+            if room not in rooms:
+                rooms[room] = hours
+                airs.append(airs_of(problem.climate, problem.body.activation_j_mol))
+                hours += len(airs[-1])
+            count = steps.count
+            hour[:count, column] = steps.hour + rooms[room]
+            face[:count, column] = steps.event + len(faces)
+            begins[:count, column] = steps.begins
+            at[: count + 1, column] = steps.at_s
+            at[count + 1 :, column] = steps.at_s[-1]
+            faces += [faces_of(event) for event in problem.events]
+        counts = np.array([steps.count for steps in each_steps], dtype=np.int64)
+        return cls(at, counts, hour, face, begins, np.concatenate(airs), np.array(faces))
 
     @property
     def count(self) -> int:
         """Return the number of steps of the longest column."""
-        return int(self.table.shape[0])
+        return len(self.hour)
 
-    def moment(self, step: int, piece: NDArray[np.intp]) -> Moment:
+    def moment(self, step: int, lanes: Lanes) -> Moment:
         """Return what the lanes meet in `step`."""
-        rows = self.table[step][:, piece]
-        fresh = rows[13:15]
+        piece = lanes.piece
+        air = self.airs[self.hour[step]].T[:, piece]
+        faces = self.faces[self.face[step]].T[:, piece]
+        through = np.where(faces[10] > 0.0, lanes.through, 1.0)
+        begins = self.begins[step]
+        fresh = np.where(begins[piece], faces[8:10], np.nan) if begins.any() else None
         return Moment(
-            span_s=rows[0],
-            air=(rows[1], rows[2], rows[3]),
-            arrhenius=rows[4],
-            openness=rows[5:7],
-            conductance=rows[7:9],
-            holds=rows[9:11],
-            outside=rows[11:13],
-            fresh=None if np.isnan(fresh).all() else fresh,
-            on_plaster=(np.flatnonzero(rows[7]), np.flatnonzero(rows[8])),
+            span_s=(self.at_s[step + 1] - self.at_s[step])[piece],
+            air=(air[0], air[1], air[2]),
+            arrhenius=air[3],
+            openness=np.minimum(faces[0:2] * through, 1.0),
+            conductance=faces[2:4],
+            holds=faces[4:6],
+            outside=np.minimum(faces[6:8] * through, 1.0),
+            fresh=fresh,
+            on_plaster=(np.flatnonzero(faces[2]), np.flatnonzero(faces[3])),
         )

@@ -13,6 +13,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from pieces.domain.drying.belief import FIRST_BELIEF, THETA, Belief
 from pieces.domain.drying.bodies import Body
 from pieces.domain.drying.climate import Climate
 from pieces.domain.drying.sections import FaceEvent, Section, checked_events
@@ -51,35 +52,6 @@ class Exchange:
 
 
 STILL_AIR: Final = Exchange()
-
-
-@dataclass(frozen=True, slots=True)
-class Belief:
-    """What is believed of a piece before it is looked at: means and standard deviations.
-
-    The three unknowns are ln f_D (diffusivity), ln f_K (exchange with the room's air) and the
-    moisture as pressed X0 [kg/kg], the last as a difference from the body's figure. The first
-    widths join body .35 with piece .12 and place .45 with piece .15. Of X0 only the piece's own
-    .006 counts: a body that holds more water as pressed (.012 from body to body) is also firm at
-    more water, so its limits move along and the time between hardly changes.
-    `version` names the belief: stored forecasts made under another one are stale.
-    """
-
-    mean: tuple[float, float, float] = (0.0, 0.0, 0.0)
-    sd: tuple[float, float, float] = (
-        float(np.hypot(0.35, 0.12)),
-        float(np.hypot(0.45, 0.15)),
-        0.006,
-    )
-    version: str = "first"
-
-    def __post_init__(self) -> None:
-        """Refuse negative widths."""
-        if min(self.sd) < 0.0:
-            raise ValueError("sd must not be negative.")
-
-
-FIRST_BELIEF: Final = Belief()
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,7 +118,7 @@ class State:
 class Ensemble:
     """Equally likely ways a piece may be, with where each has come to by `advanced_to_s`.
 
-    theta : (3, draws): ln f_D, ln f_K, X0 [kg/kg]
+    theta : (4, draws): ln f_D, ln f_K, X0 [kg/kg], ln f_C (what a cover lets through)
     weights : (draws,), sum 1; equal until someone has looked at the piece
     """
 
@@ -182,7 +154,7 @@ class Ensemble:
     def to_bytes(self) -> bytes:
         """Return theta, weights and state for storage (the problem is not kept)."""
         header = {
-            "format": "drying-1",
+            "format": "drying-2",
             "key": self.problem.key(self.advanced_to_s),
             "nodes": self.nodes,
             "draws": self.draws,
@@ -210,11 +182,11 @@ class Ensemble:
         head, _, body = stored.partition(b"\n")
         header: Mapping[str, object] = json.loads(head)
         past = problem.key(int(str(header.get("advanced_to_s", 0))))
-        if header.get("format") != "drying-1" or header.get("key") != past:
+        if header.get("format") != "drying-2" or header.get("key") != past:
             raise ValueError("The stored state belongs to another problem or format.")
         draws, nodes = int(str(header["draws"])), int(str(header["nodes"]))
         rows = np.frombuffer(body, dtype="<f8").astype(np.float64).reshape(-1, draws)
-        cuts = np.cumsum([3, 1, nodes, 2, len(STAGES)])
+        cuts = np.cumsum([THETA, 1, nodes, 2, len(STAGES)])
         theta, weights, moisture, saturation, crossed, left = np.split(rows, cuts)
         state = State(moisture, saturation, crossed, left[0])
         return cls(problem, theta, state, int(str(header["advanced_to_s"])), weights[0])

@@ -177,12 +177,14 @@ class FaceEvent:
 
     `at_s` is elapsed time, seconds since 1970 in UTC, taken to the whole second. Rods and lumps
     have no inner face; theirs is ignored. An event with plaster sets that plaster's water, unless
-    its `free_water_fraction` is None.
+    its `free_water_fraction` is None. `is_covered` says that the openness of the faces is a
+    cover's, which lets through more or less than is usual (f_C).
     """
 
     at_s: float
     inner: Face
     outer: Face
+    is_covered: bool = False
 
 
 def in_mould(
@@ -205,17 +207,19 @@ def in_mould(
         plaster.outside_factor * cover.factor,
     )
     against = Face(0.0, covered)
+    is_covered = cover is not Cover.OPEN
     if section.shape is Shape.FLAT:
-        return FaceEvent(at_s, inner=Face(other_face * cover.factor), outer=against)
-    return FaceEvent(at_s, inner=Face(0.0), outer=against)
+        return FaceEvent(at_s, Face(other_face * cover.factor), against, is_covered)
+    return FaceEvent(at_s, Face(0.0), against, is_covered)
 
 
 def out_of_mould(at_s: float, section: Section, *, cover: Cover = Cover.OPEN) -> FaceEvent:
     """Return the event of standing in the air under `cover`: demoulded, covered, uncovered."""
+    is_covered = cover is not Cover.OPEN
     if section.shape is Shape.FLAT:
         inner = Face(section.inside_factor * cover.factor)
-        return FaceEvent(at_s, inner=inner, outer=Face(cover.factor))
-    return FaceEvent(at_s, inner=Face(0.0), outer=Face(section.open_fraction * cover.factor))
+        return FaceEvent(at_s, inner, Face(cover.factor), is_covered)
+    return FaceEvent(at_s, Face(0.0), Face(section.open_fraction * cover.factor), is_covered)
 
 
 def checked_events(events: Sequence[FaceEvent]) -> tuple[FaceEvent, ...]:

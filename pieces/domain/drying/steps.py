@@ -9,7 +9,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-from pieces.domain.drying.climate import HOUR_S
+from pieces.domain.drying.climate import HOUR_S, Climate
 from pieces.domain.drying.problem import Problem
 from pieces.domain.drying.sections import Face, FaceEvent
 from studio.domain import moist_air
@@ -18,37 +18,27 @@ Floats = NDArray[np.float64]
 
 QUARTER_S: Final = 900
 FAST_FOR_S: Final = 6 * HOUR_S
-SIDES: Final = 2  # 0 the inner face, 1 the outer
+GAS_CONSTANT_J_MOL_K: Final = 8.314462
 
 
 @dataclass(frozen=True, slots=True)
 class Steps:
-    """What one problem meets, step by step. Arrays: (steps,) or (steps, 2) for the two faces.
+    """What one problem meets, step by step.
 
-    at_s : (steps + 1,), bounds of the steps; `span_s` their lengths
-    full, slope, vapour : saturation density, its slope by temperature, vapour density of the room
-    arrhenius : diffusivity over that at 20 °C
-    openness : of a face to the air; 0 against plaster
-    conductance, holds, outside : of the plaster; 0 in air
-    fresh : saturation the plaster is set to at the beginning of a step; nan: left as it is
+    at_s : (steps + 1,), bounds of the steps [s since 1970]
+    hour : (steps,), the hour of its climate; event : (steps,), the last event of its schedule
+    begins : (steps,), whether the step begins with that event
     """
 
     at_s: Floats
-    span_s: Floats
-    full: Floats
-    slope: Floats
-    vapour: Floats
-    arrhenius: Floats
-    openness: Floats
-    conductance: Floats
-    holds: Floats
-    outside: Floats
-    fresh: Floats
+    hour: NDArray[np.int32]
+    event: NDArray[np.int32]
+    begins: NDArray[np.bool_]
 
     @property
     def count(self) -> int:
         """Return the number of steps."""
-        return len(self.span_s)
+        return len(self.hour)
 
 
 def steps_of(problem: Problem, from_s: int, until_s: float) -> Steps:
@@ -65,38 +55,35 @@ def steps_of(problem: Problem, from_s: int, until_s: float) -> Steps:
         raise ValueError("A piece cannot be carried on from before its pressing.")
     if end > from_s and (from_s < climate.start_s or end > climate.end_s):
         raise ValueError("The climate does not cover the time asked for.")
-    at = _bounds(problem.events, from_s, end)
+    instants = np.array([round(event.at_s) for event in problem.events])
+    at = _bounds(problem.events, instants, from_s, end)
     starts = at[:-1]
-    hour = ((starts - climate.start_s) // HOUR_S).astype(int)
-    air = climate.air_c[hour]
-    faces = _Faces.of(problem.events, starts)
-    gas_constant = 8.314462
-    warmth = problem.body.activation_j_mol / gas_constant
+    event = instants.searchsorted(starts, side="right") - 1
     return Steps(
-        at_s=at,
-        span_s=np.diff(at),
-        full=moist_air.saturation_density_kg_m3(air),
-        slope=moist_air.saturation_density_slope_kg_m3_k(air),
-        vapour=climate.vapour_kg_m3[hour],
-        arrhenius=np.exp(-warmth * (1.0 / (air + 273.15) - 1.0 / 293.15)),
-        openness=faces.openness,
-        conductance=faces.conductance,
-        holds=faces.holds,
-        outside=faces.outside,
-        fresh=faces.fresh,
+        at_s=at.astype(np.float64),
+        hour=((starts - climate.start_s) // HOUR_S).astype(np.int32),
+        event=event.astype(np.int32),
+        begins=instants[event] == starts,
     )
 
 
-def _bounds(events: Sequence[FaceEvent], from_s: int, end: int) -> Floats:
-    hours = np.arange(-(-from_s // HOUR_S) * HOUR_S, end, HOUR_S)
-    parts = [np.array([from_s, end]), hours]
-    for sooner, event in zip((None, *events), events, strict=False):
-        at = round(event.at_s)
-        parts.append(np.array([at]))
-        if sooner is None or _quickens(sooner, event):
-            parts.append(np.arange(-(-at // QUARTER_S) * QUARTER_S, at + FAST_FOR_S + 1, QUARTER_S))
-    every = np.unique(np.concatenate(parts)).astype(np.float64)
-    return every[(every >= from_s) & (every <= end)]
+def _bounds(
+    events: Sequence[FaceEvent], instants: NDArray[np.int64], from_s: int, end: int
+) -> NDArray[np.int64]:
+    parts = [np.array([from_s, end]), instants, np.arange(_up(from_s, HOUR_S), end, HOUR_S)]
+    for sooner, event, at in zip((None, *events), events, instants.tolist(), strict=False):
+        if at + FAST_FOR_S >= from_s and (sooner is None or _quickens(sooner, event)):
+            parts.append(np.arange(_up(at, QUARTER_S), at + FAST_FOR_S + 1, QUARTER_S))
+    every = np.sort(np.concatenate(parts))
+    every = every[every.searchsorted(from_s) : every.searchsorted(end, side="right")]
+    is_new = np.ones(len(every), dtype=bool)
+    np.not_equal(every[1:], every[:-1], out=is_new[1:])
+    return every[is_new]
+
+
+def _up(instant_s: int, span_s: int) -> int:
+    """Return the first multiple of `span_s` that is not before an instant."""
+    return -(-instant_s // span_s) * span_s
 
 
 def _quickens(sooner: FaceEvent, event: FaceEvent) -> bool:
@@ -108,24 +95,34 @@ def _quickens(sooner: FaceEvent, event: FaceEvent) -> bool:
     )
 
 
-@dataclass(frozen=True, slots=True)
-class _Faces:
-    openness: Floats
-    conductance: Floats
-    holds: Floats
-    outside: Floats
-    fresh: Floats
+def airs_of(climate: Climate, activation_j_mol: float) -> Floats:
+    """Return (hours, 4) of a room's air.
 
-    @classmethod
-    def of(cls, events: Sequence[FaceEvent], starts: Floats) -> _Faces:
-        """Return what each step's two faces meet: the last event at or before its start."""
-        instants = np.array([round(event.at_s) for event in events], dtype=np.float64)
-        which = np.searchsorted(instants, starts, side="right") - 1
-        table = np.array([[_row(face) for face in (event.inner, event.outer)] for event in events])
-        chosen = table[which]
-        begins = np.isin(starts, instants)[:, None]
-        fresh = np.where(begins, chosen[..., 4], np.nan)
-        return cls(chosen[..., 0], chosen[..., 1], chosen[..., 2], chosen[..., 3], fresh)
+    Columns: saturation density, its slope by temperature, vapour density, and the diffusivity of
+    clay over that at 20 °C.
+    """
+    air = climate.air_c
+    warmth = activation_j_mol / GAS_CONSTANT_J_MOL_K
+    return np.stack(
+        [
+            moist_air.saturation_density_kg_m3(air),
+            moist_air.saturation_density_slope_kg_m3_k(air),
+            climate.vapour_kg_m3,
+            np.exp(-warmth * (1.0 / (air + 273.15) - 1.0 / 293.15)),
+        ],
+        axis=1,
+    )
+
+
+def faces_of(event: FaceEvent) -> tuple[float, ...]:
+    """Return eleven figures of what the two faces meet from an event on, inner before outer.
+
+    Openness to the air (0 against plaster); conductance, what it holds and openness of its far
+    side, of the plaster (0 in air); the saturation it begins with (nan: it goes on); last whether
+    the openness of either is a cover's (1 or 0).
+    """
+    pairs = zip(_row(event.inner), _row(event.outer), strict=True)
+    return (*(figure for pair in pairs for figure in pair), float(event.is_covered))
 
 
 def _row(face: Face) -> tuple[float, float, float, float, float]:

@@ -7,7 +7,16 @@ import numpy as np
 import pytest
 
 from moulds.actions import weighings as mould_weighings
-from pieces.actions import covers, forecasts, moves, parts, retractions
+from pieces.actions import (
+    covers,
+    forecast_questions,
+    forecast_runs,
+    forecasts,
+    moves,
+    parts,
+    retractions,
+    weighings,
+)
 from pieces.domain.drying import Ensemble
 from pieces.models import Forecast, Part, Piece
 from pieces.queries import readiness
@@ -61,13 +70,13 @@ def tile(kit, maker, room, read) -> Piece:
 def fresh(monkeypatch) -> list[str]:
     """The parts that were begun anew, by their section's key, since this was asked for."""
     begun: list[str] = []
-    plain = forecasts.ensemble
+    plain = forecast_runs.ensemble
 
     def noted(problem: Any, draws: int) -> Ensemble:
         begun.append(problem.key())
         return plain(problem, draws)
 
-    monkeypatch.setattr(forecasts, "ensemble", noted)
+    monkeypatch.setattr(forecast_runs, "ensemble", noted)
     return begun
 
 
@@ -129,6 +138,25 @@ class TestRefresh:
         assert found.advanced_to == NOW - timedelta(hours=1)
         assert found.curve["past"][-1][0] <= found.advanced_to.timestamp()
         assert found.curve["ahead"][0][0] == found.advanced_to.timestamp()
+
+    def test_takes_few_draws_until_somebody_looks(self, tile, maker, fresh) -> None:
+        before = refreshed(tile)
+        weighings.weigh(act=act(maker[0]), piece=tile, mass_g=600.0)
+
+        found = refreshed(tile, 0.2)
+
+        assert (before.draws, found.draws) == (
+            forecast_questions.DRAWS_UNSEEN,
+            forecast_questions.DRAWS,
+        )
+        assert found.inputs["draws"] == forecast_questions.DRAWS
+        assert refreshed(tile, 0.4).computed_at == found.computed_at
+        assert len(fresh) == 2
+
+    def test_takes_many_draws_at_once_on_a_bigger_machine(self, tile, settings) -> None:
+        settings.IS_EMBEDDED = False
+
+        assert refreshed(tile).draws == forecast_questions.DRAWS
 
     def test_reckons_anew_when_a_reading_comes_late(self, tile, read, fresh) -> None:
         before = refreshed(tile)
@@ -278,7 +306,7 @@ class TestRefresh:
             )
         refreshed(tile)
 
-        with django_assert_max_num_queries(14):
+        with django_assert_max_num_queries(18):
             assert forecasts.refresh(studio=tile.studio, at=NOW + timedelta(hours=1)) == 0
 
 
@@ -344,6 +372,6 @@ class TestDampRoom:
             "p_never": 1.0,
         }
         assert found.windows["demould"]["opens"]["p50_s"] is not None
-        horizon: datetime = NOW + forecasts.HORIZON
+        horizon: datetime = NOW + forecast_questions.HORIZON
         assert found.curve["ahead"][-1][0] == horizon.timestamp()
         assert found.curve["ahead"][-1][2] > 0.0

@@ -2,7 +2,8 @@ from datetime import timedelta
 
 import pytest
 
-from pieces.models import PieceWeighing, StageEvent
+from pieces.actions import forecasts
+from pieces.models import PieceWeighing, StageEvent, TouchCheck
 from studio.domain.ids import uuid7
 from studio.models import JournalEntry
 from tests import factories
@@ -190,3 +191,86 @@ class TestSmallActs:
         answer = factories.sent(maker[1], f"{S}pieces/{planned['id']}/parts/", made)
 
         assert answer.json()["part"]["state"] == "out"
+
+
+class TestBadLooks:
+    """What a slip of the scale, the clock or the thumb comes to; 560 g when first weighed."""
+
+    @pytest.fixture
+    def tile(self, kit, maker):
+        tile = pressed_tile(kit, maker[0], at=NOW - 6 * HOUR)
+        out(maker[1], tile, happened_at=(NOW - 5 * HOUR).isoformat())
+        weighed = {"mass_g": 560, "happened_at": (NOW - 4 * HOUR).isoformat()}
+        assert told(maker[1], tile, "weighings", weighed).status_code == 201
+        return tile
+
+    @pytest.mark.parametrize(
+        ("typed", "status", "code", "meant_g"),
+        [
+            (0, 400, "min-value", None),
+            (-540, 400, None, None),
+            ("NaN", 400, None, None),
+            (0.54, 422, "too-light", 540.0),  # kilograms
+            (19.05, 422, "too-light", 540.1),  # ounces
+            (610, 422, "heavier-than-pressed", None),  # 9 % up: a slip of a figure
+            (572, 422, "heavier-than-pressed", None),  # 2.1 % up
+        ],
+    )
+    def test_refuses_a_mass_that_cannot_be(self, tile, maker, typed, status, code, meant_g):
+        answer = told(maker[1], tile, "weighings", {"mass_g": typed})
+
+        error = answer.json()["errors"][0]
+        assert (answer.status_code, error["pointer"]) == (status, "#/mass_g")
+        assert code in (None, error["code"])
+        assert answer.json().get("did_you_mean_g") == meant_g
+        assert PieceWeighing.objects.count() == 1
+
+    def test_asks_to_weigh_again_what_rose_a_little(self, tile, maker):
+        answer = told(maker[1], tile, "weighings", {"mass_g": 567})  # 1.3 % up
+
+        assert answer.status_code == 201
+        assert answer.json()["warnings"][0]["code"] == "mass-rose"
+        assert "weigh it again" in answer.json()["warnings"][0]["detail"]
+
+    def test_asks_to_weigh_again_what_fell_too_little(self, studio, tile, maker, short_forecasts):
+        forecasts.refresh(studio=studio, at=NOW)
+
+        flat = told(maker[1], tile, "weighings", {"mass_g": 564})  # less than 1 % up
+        fell = told(maker[1], tile, "weighings", {"mass_g": 545})
+
+        assert flat.status_code == 201
+        assert [warning["code"] for warning in flat.json()["warnings"]] == ["mass-above-trend"]
+        assert fell.json()["warnings"] == []
+
+    @pytest.mark.parametrize(
+        ("at", "status"),
+        [
+            (NOW - 12 * HOUR, 422),  # a clock half a day back: before the pressing
+            (NOW + timedelta(minutes=6), 400),
+            (NOW + timedelta(minutes=4), 201),
+        ],
+    )
+    def test_refuses_a_time_that_cannot_be(self, tile, maker, at, status):
+        answer = told(maker[1], tile, "weighings", {"mass_g": 540, "happened_at": at.isoformat()})
+
+        assert answer.status_code == status, answer.json()
+        if status != 201:
+            assert answer.json()["errors"][0]["pointer"] == "#/happened_at"
+
+    def test_warns_of_bone_dry_at_five_hours_and_keeps_it(
+        self, studio, tile, maker, short_forecasts
+    ):
+        forecasts.refresh(studio=studio, at=NOW)
+
+        answer = told(maker[1], tile, "checks", {"feel": "bone_dry"})
+        other = told(maker[1], tile, "checks", {"feel": "leather_hard"})
+
+        assert answer.status_code == 201
+        assert [warning["code"] for warning in answer.json()["warnings"]] == ["early-for-dry"]
+        assert TouchCheck.objects.filter(feel="bone_dry").count() == 1
+        assert other.json()["warnings"] == []
+
+    def test_says_nothing_of_bone_dry_where_nothing_was_reckoned(self, tile, maker):
+        answer = told(maker[1], tile, "checks", {"feel": "bone_dry"})
+
+        assert answer.json()["warnings"] == []

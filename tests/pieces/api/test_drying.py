@@ -71,6 +71,20 @@ class TestPieceDrying:
         lines = zip(curve["p10"], curve["p50"], curve["p90"], strict=True)
         assert all(0.0 <= low <= middle <= high <= 1.01 for low, middle, high in lines)
 
+    def test_tells_of_air_between_readings_far_apart(self, studio, kit, maker) -> None:
+        room = factories.place(studio, "Drying room")
+        for hours in (1, 14, 27):
+            told = act(maker[0], NOW - timedelta(hours=hours))
+            climate.record(act=told, place=room, readings=[Reading(told.happened_at, 14.0, 0.66)])
+        pressed = act(maker[0], NOW - timedelta(hours=6))
+        tile = kits.press(
+            pressed, kit.tile_mould, "tile", kits.given(kit.tile, "T08"), place=room
+        ).pieces[0]
+
+        forecasts.refresh(studio=studio, at=NOW)
+
+        assert got(maker[1], tile)["assumed"] == ["air_gap", "mould_water"]
+
     def test_says_that_nothing_is_reckoned_yet(self, tile, maker) -> None:
         shown = got(maker[1], tile)
 
@@ -147,3 +161,40 @@ class TestPieceDrying:
 
         assert stranger[1].get(path).status_code == 404
         assert maker[1].get(path.replace(str(tile.pk), str(uuid7()))).status_code == 404
+
+
+class TestWeighed:
+    def test_says_what_two_weighings_say_and_stands_them_beside_the_curve(
+        self, studio, tile, maker
+    ) -> None:
+        for hours, mass_g in ((-1.9, 560.0), (-0.1, 552.0)):
+            told = act(maker[0], NOW + timedelta(hours=hours))
+            weighings.weigh(act=told, piece=tile, mass_g=mass_g)
+        forecasts.refresh(studio=studio, at=NOW)
+
+        shown = got(maker[1], tile)
+
+        first, second = (seen for seen in shown["evidence"] if seen["kind"] == "weighing")
+        assert 0.0 < second["water_left"] < first["water_left"] <= 1.0
+        assert shown["weighed"]["words"].startswith("About ")
+        assert shown["weighed"]["is_steady"] is None  # not yet half a day apart
+
+    def test_says_nothing_of_one_alone(self, studio, tile, maker) -> None:
+        told = act(maker[0], NOW - timedelta(hours=1))
+        weighings.weigh(act=told, piece=tile, mass_g=560.0)
+        forecasts.refresh(studio=studio, at=NOW)
+
+        assert got(maker[1], tile)["weighed"] is None
+
+
+class TestCovering:
+    def test_tells_levels_in_words_and_never_a_number(self, studio, tile, maker) -> None:
+        forecasts.refresh(studio=studio, at=NOW)
+
+        shown = got(maker[1], tile)["covering"]
+
+        assert shown["cracking"]["now"] in {"low", "watch", "high"}
+        assert "rule of thumb" in shown["cracking"]["note"]
+        assert not any(isinstance(value, float) for value in shown["cracking"].values())
+        assert {step["cover"] for step in shown["steps"]} <= {"open", "loose", "tucked"}
+        assert shown["meeting"] is None

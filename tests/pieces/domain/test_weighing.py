@@ -1,10 +1,17 @@
 import pytest
 
-from pieces.domain.weighing import judge
+from pieces.domain.weighing import judge, slowest_mass_g
 
 
-def verdict(mass_g, drawn_g=560.0, first_g=None, last_g=None, *, is_raw=True):
-    return judge(mass_g, drawn_g=drawn_g, first_g=first_g, last_g=last_g, is_raw=is_raw)
+def verdict(mass_g, drawn_g=560.0, first_g=None, last_g=None, *, is_raw=True, expected_g=None):
+    return judge(
+        mass_g,
+        drawn_g=drawn_g,
+        first_g=first_g,
+        last_g=last_g,
+        is_raw=is_raw,
+        expected_g=expected_g,
+    )
 
 
 class TestJudge:
@@ -33,6 +40,15 @@ class TestJudge:
         assert (found.is_possible, found.code) == (True, "mass-rose")
         assert not verdict(454, first_g=560, last_g=450).code
 
+    def test_says_when_clay_lost_too_little(self):
+        found = verdict(449, first_g=560, last_g=450, expected_g=440)
+
+        assert (found.is_possible, found.code) == (True, "mass-above-trend")
+        assert not verdict(444, first_g=560, last_g=450, expected_g=440).code
+
+    def test_takes_no_trend_that_rises(self):
+        assert verdict(456, first_g=560, last_g=450, expected_g=470).code == "mass-rose"
+
     def test_lets_a_glazed_piece_gain(self):
         assert verdict(640, first_g=560, last_g=500, is_raw=False).is_possible
 
@@ -41,3 +57,16 @@ class TestJudge:
 
     def test_refuses_what_nobody_lifts(self):
         assert verdict(1e9, drawn_g=None).code == "too-heavy"
+
+
+class TestSlowestMassG:
+    def test_loses_the_water_that_the_line_says(self):
+        # 0.25 down to 0.05 by dry clay: 125 g come down to 115 g half-way, 105 g at rest.
+        line = [(0.0, 1.0), (3600.0, 0.5), (7200.0, 0.0)]
+
+        half, rest = (
+            slowest_mass_g((0.0, 125.0), at, line, pressed_kg_per_kg=0.25, at_rest_kg_per_kg=0.05)
+            for at in (3600.0, 9000.0)
+        )
+
+        assert (half, rest) == (pytest.approx(115.0), pytest.approx(105.0))

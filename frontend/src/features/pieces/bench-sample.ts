@@ -19,7 +19,7 @@ export function row(mark: string, more: Partial<BenchRow> = {}): BenchRow {
     mould: { set_id: "set-M02", label: "M02", generation: 1, press_since_dry: 2 },
     place: { id: "bench-1", name: "Bench 1" },
     maker: nell, mine: true, since_at: hours(-16.7), verdict: "past", reason: "second press since M02 was dry",
-    window: { opens: at(-3), closes: at(-1) }, ready_at: null, look_again_at: null, confidence: guess, forecast_at: hours(-0.1), clash_id: null,
+    window: { opens: at(-3), closes: at(-1) }, ready_at: null, look_again_at: null, cover_next: null, confidence: guess, forecast_at: hours(-0.1), clash_id: null,
     ...more,
   };
 }

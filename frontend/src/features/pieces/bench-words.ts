@@ -4,6 +4,7 @@ import { clock } from "../../domain/clock";
 import { fromAbout, about, count, joinFacts, likelyRange, ordinal, percent, span, upperFirst } from "../../domain/format";
 import type { NatchKind } from "../../ui/natch";
 import type { Line, Said } from "./bench-overlay";
+import { stepWords } from "./covering-words";
 
 export interface LineWords {
   mark: string;
@@ -90,9 +91,11 @@ function dryVerdict(row: BenchRow, { now, zone }: When): { natch: NatchKind; ver
   }
 }
 
-function pieceEvidence(row: BenchRow, { now }: When): string {
+function pieceEvidence(row: BenchRow, when: When): string {
+  const { now } = when;
   const whose = !row.mine && row.maker?.first_name;
   if (row.part === null || row.mould === null) {
+    if (row.cover_next) return joinFacts(stepWords(row.cover_next, now, when.zone), row.place?.name, whose);
     const gone = span(new Date(row.since_at), now);
     const dry = row.ready_at?.p10 ? "likely dry" : gone;
     return joinFacts(row.verdict === "drying" ? dry : `${row.piece.state_words} ${gone}`, row.place?.name, whose);
@@ -125,7 +128,9 @@ function joinWords(row: JoinRow, said: Said | null, when: When): LineWords {
   const { mark, noun } = row.piece;
   const until = row.until && row.verdict === "now" ? `until ${about(new Date(row.until), when.now, when.zone)}` : null;
   const told = row.clash_id !== null ? { natch: "two" as const, verdict: "Two stories" } : JOIN_WORDS[row.verdict];
-  const evidence = joinFacts(row.parts.map((part) => part.role).join(" + "), until ?? row.place?.name, !row.mine && row.maker?.first_name);
+  const parts = row.parts.map((part) => part.role).join(" + ");
+  const whose = !row.mine && row.maker?.first_name;
+  const evidence = row.verdict === "now" ? joinFacts(parts, until ?? row.place?.name, whose) : joinFacts(parts, row.reason, whose);
   const words = said ? saidWords(said, null, when) : { ...told, evidence };
   return { mark, noun, ...words, spoken: spokenOf(mark, noun, words.evidence, words.verdict), isLive: false };
 }

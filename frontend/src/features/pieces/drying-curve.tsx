@@ -8,7 +8,8 @@ import css from "./drying-curve.module.css";
 import draw from "../../ui/drawing.module.css";
 import { drawDrying } from "./drying-geometry";
 import type { DryingPicture } from "./drying-geometry";
-import { figuresOf } from "./drying-words";
+import { assumedWords, figuresOf } from "./drying-words";
+import { WholeCurve } from "./whole-curve";
 
 export function DryingCurve({ drying, now }: { drying: DryingAnswer; now: Date }) {
   const zone = useZone();
@@ -61,6 +62,19 @@ function Picture({ picture, rem }: { picture: DryingPicture; rem: number }) {
           {dry.tick !== null && <path class={draw.tick} d={`M${String(dry.tick)} ${String(base - 9)}v18`} />}
         </g>
       )}
+      {picture.covers.map(({ left, right }) => (
+        <g key={left}>
+          <rect x={left} y={plot.top - 3} width={Math.max(2, right - left)} height={9} fill="url(#hatch-ink)" />
+          <path class={draw.line} d={`M${String(left)} ${String(plot.top - 3)}H${String(right)}`} />
+          {right - left > 4.5 * rem && <text class={draw.label} x={left + 4} y={plot.top + 1.35 * rem}>covered</text>}
+        </g>
+      ))}
+      {picture.join && (
+        <g>
+          <path class={draw.line} d={`M${String(picture.join.left)} ${String(base - 12)}v6H${String(picture.join.right)}v-6`} />
+          {picture.join.right - picture.join.left > 1.8 * rem && <text class={draw.label} x={picture.join.left + 3} y={base - 12}>join</text>}
+        </g>
+      )}
       <path class={draw.now} d={`M${String(nowX)} ${String(plot.top)}V${String(base)}`} />
       <path class={draw.natch} d={`M${String(nowX - 7)} ${String(plot.top)}a7 7 0 0 0 14 0z`} />
       <text class={`${draw.middle ?? ""} ${draw.strong ?? ""}`} x={nowX} y={plot.top - 0.5 * rem}>now</text>
@@ -97,7 +111,9 @@ function Figures({ drying, now }: { drying: DryingAnswer; now: Date }) {
           ))}
         </tbody>
       </table>
-      {drying.assumed.length > 0 && <p>Assumed: {drying.assumed.join("; ")}.</p>}
+      {drying.assumed.length > 0 && <p>Assumed: {assumedWords(drying.assumed)}.</p>}
+      {drying.covering.cracking && <p>{drying.covering.cracking.note}</p>}
+      <WholeCurve drying={drying} />
       <ul>{drying.sources.map((source) => <li key={source}>{source}</li>)}</ul>
     </details>
   );

@@ -21,6 +21,7 @@ function drying(change: Partial<DryingAnswer> = {}): DryingAnswer {
       shrinkage_ended: { p10: null, p50: null, p90: null, p_never: 0 },
       bisque: { p10: at(40), p50: at(50), p90: at(60), p_never: 0 },
     },
+    covering: { cracking: null, steps: [], ahead: "", meeting: null }, weighed: null,
     unreachable: [], evidence: [], inputs: {}, assumed: [], sources: [], confidence: { basis: "guess", checks: 0 },
     ...change,
   };
@@ -95,5 +96,36 @@ describe("drawDrying", () => {
     expect((twice?.plot.bottom ?? 0) - (twice?.plot.top ?? 0)).toBe(PLOT_PX);
     expect(twice?.days.length).toBeLessThan(plain?.days.length ?? 0);
     expect(twice?.days.some((mark) => mark.isToday)).toBe(true);
+  });
+
+  it("draws a lid over the times under a cover, the present one up to now", () => {
+    const evidence = [
+      { kind: "cover", at: at(-40), member: "Nell", words: "loose" }, { kind: "cover", at: at(-20), member: "Nell", words: "open" },
+      { kind: "cover", at: at(-5), member: "Nell", words: "tucked" },
+    ] as DryingAnswer["evidence"];
+
+    const picture = drawDrying(drying({ evidence }), AROUND);
+
+    expect(picture?.covers).toHaveLength(2);
+    expect(picture?.covers[1]?.right).toBeCloseTo(picture?.nowX ?? NaN, 1);
+  });
+
+  it("stands a weighing where the scale says, beside the line", () => {
+    const weighing = { kind: "weighing", at: at(-10), member: "Nell", mass_g: 500, water_left: 0.9 } as const;
+
+    const [scale] = drawDrying(drying({ evidence: [weighing] }), AROUND)?.seen ?? [];
+    const [line] = drawDrying(drying({ evidence: [{ ...weighing, water_left: null }] }), AROUND)?.seen ?? [];
+
+    expect(scale?.y).toBeLessThan(line?.y ?? 0);
+  });
+
+  it("marks when it may be joined", () => {
+    const window = { opens: { p10: at(2), p50: at(4), p90: at(6), p_never: 0 }, closes: { p10: at(12), p50: at(16), p90: at(20), p_never: 0 } };
+    const windows = { ...drying().windows, join: window };
+
+    const join = drawDrying({ ...drying(), windows } as DryingAnswer, AROUND)?.join;
+
+    expect(join?.left).toBeGreaterThan(drawDrying(drying(), AROUND)?.nowX ?? Infinity);
+    expect(join?.right).toBeGreaterThan(join?.left ?? Infinity);
   });
 });

@@ -28,6 +28,10 @@ export interface DryingPicture {
   edges: [string, string];
   /** Days on which it is likely dry; the tick is the middle guess. */
   dry: { left: number; right: number; tick: number | null } | null;
+  /** Times under a cover, above the plot: a lid. */
+  covers: { left: number; right: number }[];
+  /** Leather-hard for joining, by the middle guess. */
+  join: { left: number; right: number } | null;
   nowX: number;
   seen: Seen[];
   days: { x: number; tickX: number; words: string; isToday: boolean }[];
@@ -90,6 +94,8 @@ export function drawDrying(drying: DryingAnswer, { width, rem, now, zone }: Arou
     band: bandPath(upper, lower),
     edges: [linePath(upper), linePath(lower)],
     dry: dryDays(drying, x, at),
+    covers: coveredTimes(drying.evidence, span.to, at).flatMap((one) => within(one, x)),
+    join: joinTimes(drying, x),
     nowX: placeOn(x, at),
     seen: seenOf(drying, times, x, y, isIn),
     days: namedDays(days, most)
@@ -110,13 +116,37 @@ function dryDays({ windows }: DryingAnswer, x: Axis, now: number): DryingPicture
   return { left: clip(first), right: clip(last ?? x.to), tick: middle !== null && middle > now && middle < x.to ? placeOn(x, middle) : null };
 }
 
-/** Weighings and touch stand on the middle line: the scale says grams, and the line says what is left. */
+/** From when to when it stood under a cover; what is covered now stays so until somebody opens it. */
+export function coveredTimes(evidence: DryingAnswer["evidence"], end: number, now: number): { from: number; to: number }[] {
+  const changes = evidence.filter(({ kind }) => kind === "cover").map(({ at, words }) => ({ time: Date.parse(at), isOpen: words === "open" }));
+  const found: { from: number; to: number }[] = [];
+  let since: number | null = null;
+  for (const { time, isOpen } of changes) {
+    if (isOpen && since !== null) found.push({ from: since, to: time });
+    since = isOpen ? null : since ?? time;
+  }
+  if (since !== null) found.push({ from: since, to: Math.min(end, now) });
+  return found;
+}
+
+function within({ from, to }: { from: number; to: number }, x: Axis): { left: number; right: number }[] {
+  const [first, last] = [Math.max(from, x.from), Math.min(to, x.to)];
+  return last > first ? [{ left: placeOn(x, first), right: placeOn(x, last) }] : [];
+}
+
+function joinTimes({ windows }: DryingAnswer, x: Axis): DryingPicture["join"] {
+  const [opens, closes] = [ms(windows?.join.opens?.p50), ms(windows?.join.closes?.p50)];
+  if (opens === null) return null;
+  return within({ from: opens, to: closes ?? x.to }, x)[0] ?? null;
+}
+
+/** Touch stands on the middle line, a weighing where the scale says, which may be beside it. */
 function seenOf(drying: DryingAnswer, times: readonly number[], x: Axis, y: Axis, isIn: (time: number) => boolean): Seen[] {
   const { curve, evidence } = drying;
-  return evidence.flatMap(({ kind, at }) => {
+  return evidence.flatMap(({ kind, at, water_left }) => {
     const time = Date.parse(at);
     if ((kind !== "weighing" && kind !== "check") || !isIn(time)) return [];
-    const left = valueAt(times, curve?.p50 ?? [], time);
-    return left === null ? [] : [{ kind, x: placeOn(x, time), y: placeOn(y, left) }];
+    const left = water_left ?? valueAt(times, curve?.p50 ?? [], time);
+    return left === null ? [] : [{ kind, x: placeOn(x, time), y: placeOn(y, Math.min(1, Math.max(0, left))) }];
   });
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { DryingAnswer, Evidence } from "../../api/shapes-pieces";
 import { THIN } from "../../domain/format";
-import { evidenceFacts, figuresOf, likely } from "./drying-words";
+import { assumedWords, evidenceFacts, figuresOf, likely } from "./drying-words";
 
 const LONDON = "Europe/London";
 const NOW = new Date("2026-10-31T09:00:00Z");
@@ -57,5 +57,11 @@ describe("figuresOf", () => {
     expect(ahead.map(({ at }) => at.toISOString())).toEqual(["2026-10-31T09:00:00.000Z", "2026-11-01T09:00:00.000Z"]);
     expect(ahead[0]?.middle).toBeCloseTo(0.5);
     expect(ahead[0]?.low).toBeCloseTo(0.45);
+  });
+});
+
+describe("assumedWords", () => {
+  it("says gaps between readings, and passes on what it does not know", () => {
+    expect(assumedWords(["air_gap", "mould_water", "new_thing"])).toBe("air between readings more than 12 hours apart; how wet the mould was; new thing");
   });
 });

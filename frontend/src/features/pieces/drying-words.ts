@@ -64,3 +64,21 @@ export function evidenceFacts(evidence: readonly Evidence[], units: Units, now: 
   facts.push({ label: "weighed", value: mass(last.mass_g, units), note: `${last.member}, ${dayAndClock(new Date(last.at), now, zone)}${earlier}` });
   return facts;
 }
+
+/** What two or more weighings say together. */
+export function weighedFacts({ weighed }: DryingAnswer): SaidFact[] {
+  if (!weighed || weighed.words === "") return [];
+  return [{ label: "by weight", value: weighed.is_steady === true ? "Steady" : "Still drying", note: weighed.words }];
+}
+
+const ASSUMED: Record<string, string> = {
+  air: "the room\u2019s air, as it has no meter",
+  air_gap: "air between readings more than 12 hours apart",
+  body: "the clay",
+  mould_water: "how wet the mould was",
+};
+
+/** What was not measured, in words. */
+export function assumedWords(assumed: readonly string[]): string {
+  return assumed.map((word) => ASSUMED[word] ?? word.replaceAll("_", " ")).join("; ");
+}

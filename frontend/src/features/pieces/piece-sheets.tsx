@@ -73,6 +73,7 @@ function More({ piece }: { piece: Piece }) {
         {isAlive && <Act onPress={open("touch")} isDisabled={!may.check}>Check by touch…</Act>}
         {isAlive && <Act onPress={open("weigh")} isDisabled={!may.check}>Weigh…</Act>}
         {isAlive && <Act onPress={open("cover")} isDisabled={!may.cover}>Cover…</Act>}
+        {answer.piece.state === "drying" && <Act href={`/pieces/${answer.piece.id}/what-if`}>What if: drying…</Act>}
         {isAlive && <Act onPress={open("on")} isDisabled={!may.advance}>It is further on…</Act>}
         {isAlive && <Act href={`/pieces/${answer.piece.id}/ticket`}>Firing ticket…</Act>}
         {answer.backs.length > 0 && <Act onPress={open("back")} isDisabled={!may.advance}>It went back…</Act>}

@@ -12,8 +12,9 @@ import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
+import { coveringFacts } from "./covering-words";
 import { DryingCurve, DryingSentence } from "./drying-curve";
-import { evidenceFacts } from "./drying-words";
+import { evidenceFacts, weighedFacts } from "./drying-words";
 import { PieceSheet } from "./piece-sheets";
 import css from "./piece.module.css";
 import { PieceStory } from "./piece-story";
@@ -66,13 +67,14 @@ function Coming({ piece: { view: { answer }, drying }, now, zone }: { piece: Pie
   const { units } = useSession().membership.member;
   const next = coming(answer, drying, { now, zone });
   const isDrying = answer.piece.state === "drying" && drying !== null;
-  const facts = isDrying ? evidenceFacts(drying.evidence, units, now, zone) : [];
+  const facts = isDrying ? [...evidenceFacts(drying.evidence, units, now, zone), ...weighedFacts(drying)] : [];
+  const covering = drying === null ? [] : coveringFacts(drying.covering, now, zone);
   return (
     <div class={css.coming}>
       {isDrying && <DryingCurve drying={drying} now={now} />}
       <div>
         {next && <Fact label={next.label} natch="next" value={next.value} note={next.note} />}
-        {facts.map((fact) => <Fact key={fact.label} {...fact} />)}
+        {[...covering, ...facts].map((fact) => <Fact key={fact.label} {...fact} />)}
         {answer.waits_for && <Fact label="waits for" value={upperFirst(answer.waits_for)} />}
         {answer.warnings.filter((warning) => WANTS_A_HAND.has(warning.code)).map((warning) => <Fact key={warning.code} label="mind" natch="hand" value={warning.detail} />)}
         <Cautions words={[...answer.warnings.filter((warning) => !WANTS_A_HAND.has(warning.code)), ...answer.cautions].map((caution) => caution.detail)} />

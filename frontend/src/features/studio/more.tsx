@@ -21,6 +21,7 @@ export function MoreScreen() {
         <Act href="/find">Find</Act>
         <Act href="/due">{due > 0 ? `Due: ${String(due)} for you` : "Due"}</Act>
         <Act href="/air">Air of a room</Act>
+        <Act href="/what-if">What if: drying</Act>
         <Act href="/moulds">Moulds</Act>
         <Act href="/glazes">Glaze batches and test reports</Act>
         <Act href="/clashes">{clashes > 0 ? `Two stories: ${count(clashes, "waits", "wait")}` : "Two stories"}</Act>

@@ -16,7 +16,7 @@ from studio.domain import moist_air
 
 LATENT_J_KG = 2.453e6
 HEAT_RADIATION = 5.5
-CELLS = 80
+CELLS = 81
 PLASTER_CELLS = 20
 
 

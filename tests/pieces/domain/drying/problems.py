@@ -11,15 +11,21 @@ from pieces.domain.drying import (
     Batch,
     Body,
     Climate,
+    Cover,
     Ensemble,
     Exchange,
     Face,
     FaceEvent,
+    Plaster,
     Problem,
+    Reading,
     Run,
     Section,
     Shape,
+    climate_from,
     constant_climate,
+    in_mould,
+    out_of_mould,
     simulate,
 )
 from pieces.domain.drying.draws import ensemble_of
@@ -29,8 +35,15 @@ DATA = Path(__file__).parent.parent / "data"
 HOUR_S = 3600.0
 RED = BODIES["red_earthenware"]
 WALL = Section(Shape.FLAT, 0.008)
-PRESSED = np.array([[0.0], [0.0], [0.25]])  # one draw: the body's own figures
+PRESSED = np.array([[0.0], [0.0], [0.25], [0.0]])  # one draw: the body's own figures
 OPEN = FaceEvent(0.0, inner=Face(0.4), outer=Face(1.0))
+SECTIONS = (
+    WALL,
+    Section(Shape.FLAT, 0.015, inside_factor=0.1),
+    Section(Shape.ROD, 0.010, open_fraction=0.8),
+    Section(Shape.ROD, 0.020),
+    Section(Shape.LUMP, 0.035),
+)
 
 
 def rows(name: str) -> list[dict[str, str]]:
@@ -107,5 +120,20 @@ def plain_diffusion(
     )
     inner = Face(0.0 if one_face else 1.0)
     problem = Problem(body, section, (FaceEvent(0.0, inner, Face(1.0)),), climate, exchange)
-    theta = np.array([[0.0], [0.0], [pressed_kg_per_kg]])
+    theta = np.array([[0.0], [0.0], [pressed_kg_per_kg], [0.0]])
     return replace(ensemble_of(problem, theta, nodes), advanced_to_s=12 * int(HOUR_S))
+
+
+def a_week(section: Section, body: str, began_s: float) -> Problem:
+    """Return a section that is pressed, demoulded, covered, uncovered in changing air."""
+    readings = [
+        Reading(4 * HOUR_S * i, 16.0 + 3.0 * np.sin(i), 0.6 + 0.15 * np.cos(1.7 * i))
+        for i in range(60)
+    ]
+    events = (
+        in_mould(began_s, section, Plaster(0.1)),
+        out_of_mould(began_s + 5.3 * HOUR_S, section),
+        out_of_mould(began_s + 20 * HOUR_S, section, cover=Cover.LOOSE),
+        out_of_mould(began_s + 50.7 * HOUR_S, section),
+    )
+    return Problem(BODIES[body], section, events, climate_from(readings, 0, 240 * HOUR_S))

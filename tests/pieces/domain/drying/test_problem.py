@@ -28,7 +28,7 @@ class TestProblem:
         [
             wall(section=Section(Shape.FLAT, 0.009)),
             wall((OPEN, COVERED)),
-            replace(wall(), belief=Belief(version="learned")),
+            replace(wall(), belief=Belief.independent((0.3, 0.3, 0.01, 0.3))),
             replace(wall(), exchange=Exchange(4.0)),
         ],
     )
@@ -97,9 +97,3 @@ class TestExchange:
     def test_refuses_no_exchange(self) -> None:
         with pytest.raises(ValueError, match="convection"):
             Exchange(0.0)
-
-
-class TestBelief:
-    def test_refuses_widths_below_nothing(self) -> None:
-        with pytest.raises(ValueError, match="sd"):
-            Belief(sd=(0.1, -0.1, 0.1))

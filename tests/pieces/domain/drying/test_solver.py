@@ -8,63 +8,34 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from pieces.domain.drying import (
-    BODIES,
     Batch,
-    Cover,
     Ensemble,
     Exchange,
     Face,
     FaceEvent,
     Plaster,
     Problem,
-    Reading,
     Section,
     Shape,
     advance,
-    climate_from,
     constant_climate,
-    ensemble,
     faults,
     in_mould,
-    out_of_mould,
     simulate,
 )
 from pieces.domain.drying.checks import mass_error
 from pieces.domain.drying.draws import ensemble_of
 from pieces.domain.drying.surface import plaster_at_rest
-from tests.pieces.domain.drying.problems import HOUR_S, PRESSED, RED, WALL, carried, hours_of, wall
-
-SECTIONS = (
+from tests.pieces.domain.drying.problems import (
+    HOUR_S,
+    PRESSED,
+    RED,
+    SECTIONS,
     WALL,
-    Section(Shape.FLAT, 0.015, inside_factor=0.1),
-    Section(Shape.ROD, 0.010, open_fraction=0.8),
-    Section(Shape.ROD, 0.020),
-    Section(Shape.LUMP, 0.035),
+    carried,
+    hours_of,
+    wall,
 )
-
-
-def a_week(section: Section, body: str, began_s: float) -> Problem:
-    """Return a section that is pressed, demoulded, covered, uncovered in changing air."""
-    readings = [
-        Reading(4 * HOUR_S * i, 16.0 + 3.0 * np.sin(i), 0.6 + 0.15 * np.cos(1.7 * i))
-        for i in range(60)
-    ]
-    events = (
-        in_mould(began_s, section, Plaster(0.1)),
-        out_of_mould(began_s + 5.3 * HOUR_S, section),
-        out_of_mould(began_s + 20 * HOUR_S, section, cover=Cover.LOOSE),
-        out_of_mould(began_s + 50.7 * HOUR_S, section),
-    )
-    return Problem(BODIES[body], section, events, climate_from(readings, 0, 240 * HOUR_S))
-
-
-@pytest.fixture(scope="module")
-def mixed() -> list[Ensemble]:
-    names = list(BODIES)
-    return [
-        ensemble(a_week(section, names[i % len(names)], 1000.0 * i), 8)
-        for i, section in enumerate(SECTIONS)
-    ]
 
 
 class TestSimulate:
@@ -154,7 +125,7 @@ class TestSimulate:
         assert run.after[0].state.moisture_kg_per_kg == pytest.approx(0.25, abs=1e-14)
 
     def test_changes_nothing_at_rest_with_the_air(self) -> None:
-        theta = np.array([[0.0], [0.0], [RED.at_rest_kg_per_kg(0.8)]])
+        theta = np.array([[0.0], [0.0], [RED.at_rest_kg_per_kg(0.8)], [0.0]])
         made = ensemble_of(wall(humidity=0.8), theta)
 
         after = advance([made], 100 * HOUR_S)[0]

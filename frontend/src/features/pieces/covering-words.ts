@@ -1,0 +1,41 @@
+/** Covering in words: how near to cracking, what to do with the cover next, and how parts come to meet. */
+import type { DryingAnswer } from "../../api/shapes-pieces";
+import { about, clockOrDay, joinFacts, upperFirst } from "../../domain/format";
+import type { SaidFact } from "./drying-words";
+
+type Covering = DryingAnswer["covering"];
+export type CoverStep = Covering["steps"][number];
+type Level = "low" | "watch" | "high";
+
+const LEVELS: Record<Level, string> = { low: "Low", watch: "Watch it", high: "High" };
+
+/** `cover loosely now`, or `cover loosely about 14:00`. */
+export function stepWords({ words, at }: CoverStep, now: Date, zone: string): string {
+  const when = new Date(at);
+  const isDue = when.getTime() <= now.getTime() + 30 * 60_000;
+  return isDue ? `${words} now` : `${words} ${about(when, now, zone)}`;
+}
+
+/** The facts of covering a piece; nothing where it may dry as it stands. */
+export function coveringFacts(covering: Covering, now: Date, zone: string): SaidFact[] {
+  const { cracking, steps, ahead, meeting } = covering;
+  const facts: SaidFact[] = [];
+  if (cracking && (cracking.peak !== "low" || cracking.now !== "low")) {
+    const calm = cracking.now === cracking.peak ? null : `${LEVELS[cracking.now].toLowerCase()} now`;
+    facts.push({ label: "may crack", value: LEVELS[cracking.peak], note: joinFacts(calm, cracking.reason) });
+  }
+  const [first, ...later] = steps;
+  if (first) {
+    const then = later.slice(0, 2).map((step) => `${step.words} ${clockOrDay(new Date(step.at), now, zone)}`).join(", then ");
+    facts.push({ label: "cover", value: upperFirst(stepWords(first, now, zone)), note: then === "" ? "" : `then ${then}` });
+  }
+  if (ahead !== "") facts.push({ label: "mind", value: ahead, note: "" });
+  if (meeting) facts.push({ label: "join", value: meetingTime(meeting, now, zone), note: meeting.words });
+  return facts;
+}
+
+function meetingTime({ opens, closes }: NonNullable<Covering["meeting"]>, now: Date, zone: string): string {
+  if (opens === null) return "Feel them first";
+  const from = new Date(opens) <= now ? "From now" : upperFirst(`from ${about(new Date(opens), now, zone)}`);
+  return closes === null ? from : `${from} until ${about(new Date(closes), now, zone)}`;
+}

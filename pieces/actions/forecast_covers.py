@@ -1,0 +1,118 @@
+"""What is advised on covers, reckoned with the forecasts: a plan for each part, a meeting for each
+piece that is still to be joined.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Mapping, Sequence
+from datetime import UTC, datetime, timedelta
+from typing import Any, Final
+from uuid import UUID
+from zoneinfo import ZoneInfo
+
+from pieces.domain.covering import PartNow, PieceNow, meet, plan_covers
+from pieces.domain.covering.keeping import kept_meeting, kept_plan
+from pieces.domain.covering.plan import middle
+from pieces.domain.drying import Ensemble, advance
+from pieces.domain.drying.grid import grid
+from pieces.models import Part
+from studio.domain.hours import is_open
+from studio.models import Studio
+from studio.queries.hours import opening_of
+
+from .forecast_runs import Answer
+
+HOUR: Final = timedelta(hours=1)
+LOOKS_AHEAD: Final = timedelta(days=14)
+CHANGES_APART_H: Final = 3  # a cover is not changed more often than that
+
+
+def advised(studio: Studio, answers: Sequence[Answer], at: datetime) -> dict[UUID, dict[str, Any]]:
+    """Return what is advised, by part: a `plan` where it stands in the air, and a `meeting`."""
+    now = at.replace(minute=0, second=0, microsecond=0)
+    now_s = now.timestamp()
+    found: defaultdict[UUID, dict[str, Any]] = defaultdict(dict)
+    states = advance([answer.known for answer in answers], now_s) if answers else []
+    standing = [
+        (answer, state)
+        for answer, state in zip(answers, states, strict=True)
+        if answer.question.part.is_out and state.advanced_to_s == now_s
+    ]
+    changes = _changes(studio, now)
+    plans = plan_covers(
+        [PieceNow(middle(state), answer.question.part.cover) for answer, state in standing], changes
+    )
+    for (answer, _), plan in zip(standing, plans, strict=True):
+        found[answer.question.part.part_id]["plan"] = {**kept_plan(plan), **_why(answer, now_s)}
+    for part, meeting in _meetings(answers, states, now_s).items():
+        found[part]["meeting"] = meeting
+    return dict(found)
+
+
+def _why(answer: Answer, now_s: float) -> dict[str, Any]:
+    """Return what the reason is told from: the section, how it stands, its air and its water."""
+    part, state = answer.question.part, answer.known
+    humidity = state.problem.climate.humidity_between(now_s, now_s + 24 * 3600)
+    share = grid(part.section.power, state.nodes).share
+    return {
+        "thickest_mm": round(part.section.thickest_m * 1000.0, 1),
+        "cover": part.cover.value,
+        "humidity_fraction": round(humidity, 3),
+        "mean_kg_per_kg": float(share @ state.state.moisture_kg_per_kg @ state.weights),
+    }
+
+
+def _changes(studio: Studio, now: datetime) -> list[int]:
+    """Return the hours of the coming fortnight at which somebody is in to change a cover."""
+    opening, zone = opening_of(studio), ZoneInfo(studio.zone)
+    found: list[int] = []
+    for step in range(int(LOOKS_AHEAD / HOUR)):
+        at = now + step * HOUR
+        is_due = not found or at.timestamp() - found[-1] >= CHANGES_APART_H * 3600
+        if is_due and (not opening.week or is_open(at, opening, zone)):
+            found.append(round(at.timestamp()))
+    return found
+
+
+def _meetings(
+    answers: Sequence[Answer], states: Sequence[Ensemble], now_s: float
+) -> dict[UUID, dict[str, Any]]:
+    pieces: defaultdict[UUID, list[tuple[Answer, Ensemble]]] = defaultdict(list)
+    for answer, state in zip(answers, states, strict=True):
+        pieces[answer.question.part.piece_id].append((answer, state))
+    wanted = _to_join(pieces)
+    found: dict[UUID, dict[str, Any]] = {}
+    for piece, parts in wanted.items():
+        asked = [
+            PartNow(state, answer.question.part.cover if answer.question.part.is_out else None)
+            for answer, state in pieces[piece]
+        ]
+        if len({part.state.draws for part in asked}) > 1:
+            asked = [PartNow(middle(part.state), part.cover) for part in asked]
+        kept = kept_meeting(meet(asked, now_s))
+        order = [str(answer.question.part.part_id) for answer, _ in pieces[piece]]
+        for part in parts:
+            found[part] = {
+                **kept,
+                "parts": order,
+                "at": datetime.fromtimestamp(now_s, tz=UTC).isoformat(),
+            }
+    return found
+
+
+def _to_join(pieces: Mapping[UUID, Sequence[tuple[Answer, Ensemble]]]) -> dict[UUID, list[UUID]]:
+    """Return the parts of each piece whose required parts are all reckoned here and not joined."""
+    live = Part.objects.filter(piece_id__in=pieces, design_part__is_required=True).exclude(
+        state__in=(Part.State.SCRAPPED, Part.State.REPLACED)
+    )
+    parts: defaultdict[UUID, list[tuple[UUID, str]]] = defaultdict(list)
+    for piece, part, state in live.values_list("piece_id", "pk", "state"):
+        parts[piece].append((part, state))
+    found = {}
+    for piece, rows in parts.items():
+        known = {answer.question.part.part_id for answer, _ in pieces[piece]}
+        unjoined = any(state in (Part.State.IN_MOULD, Part.State.OUT) for _, state in rows)
+        if len(rows) > 1 and unjoined and {part for part, _ in rows} == known:
+            found[piece] = [part for part, _ in rows]
+    return found

@@ -1,0 +1,1 @@
+"""Evaluations: figures of how good the estimates are, by one command and a seed."""

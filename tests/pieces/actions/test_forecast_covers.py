@@ -1,0 +1,111 @@
+"""Advice on covers, reckoned with the forecasts."""
+
+from datetime import datetime, timedelta
+
+import pytest
+
+from pieces.actions import covers, forecasts, parts
+from pieces.models import Forecast, Piece
+from pieces.queries.covering import covering_of
+from studio.actions import climate
+from studio.domain.climate import Reading
+from studio.models import OpeningHours, Place
+from tests import factories
+from tests.factories import NOW, act
+from tests.pieces import kit as kits
+
+PRESSED = NOW - timedelta(hours=10)
+pytestmark = pytest.mark.usefixtures("short_forecasts")
+
+
+@pytest.fixture
+def room(studio, maker) -> Place:
+    """A warm, dry room with a meter."""
+    room = factories.place(studio, "Drying room")
+    readings = [Reading(NOW - timedelta(hours=h), 21.0, 0.42) for h in range(1, 60, 8)]
+    climate.record(act=act(maker[0], NOW), place=room, readings=readings)
+    return room
+
+
+def out(piece: Piece, maker, role: str, hours: float) -> None:
+    part = kits.part_of(piece, role)
+    parts.record_event(act=act(maker[0], NOW + timedelta(hours=hours)), part=part, kind="demoulded")
+
+
+@pytest.fixture
+def thick(kit, maker, room) -> Piece:
+    """A tile of 20 mm that stands open in a dry room."""
+    kit.tile.parts.update(thickest_mm=20.0)
+    pressed = kits.press(
+        act(maker[0], PRESSED), kit.tile_mould, "tile", kits.given(kit.tile, "T01"), place=room
+    )
+    tile = pressed.pieces[0]
+    out(tile, maker, "tile", -6.0)
+    return tile
+
+
+def told(piece: Piece):
+    forecasts.refresh(studio=piece.studio, at=NOW)
+    return covering_of(list(Forecast.objects.filter(piece=piece).select_related("part")))
+
+
+class TestPlan:
+    def test_covers_a_thick_tile_loosely_before_it_cracks_and_opens_it_again(self, thick) -> None:
+        found = told(thick)
+
+        assert found.advice is not None
+        assert found.advice.peak.value == "high"
+        assert "20 mm thick, open, in dry air" in found.reason
+        assert found.advice.steps[0].cover.value == "loose"
+        assert found.advice.steps[-1].cover.value == "open"
+
+    def test_is_calm_once_it_is_covered(self, thick, maker) -> None:
+        before = told(thick)
+        covers.cover(act=act(maker[0], NOW - timedelta(hours=1)), pieces=[thick], state="tucked")
+
+        found = told(thick)
+
+        assert before.advice is not None
+        assert found.advice is not None
+        assert found.advice.peak.value == "low"
+
+    def test_changes_covers_only_while_somebody_is_in(self, thick, studio) -> None:
+        for weekday in range(7):
+            OpeningHours.objects.create(
+                studio=studio, weekday=weekday, opens="08:00", closes="18:00"
+            )
+
+        found = told(thick)
+
+        assert found.advice is not None
+        hours = [
+            datetime.fromtimestamp(step.at_s, tz=NOW.tzinfo).hour for step in found.advice.steps
+        ]
+        assert hours
+        assert all(8 <= hour < 18 for hour in hours)
+
+    def test_says_nothing_of_clay_in_its_mould(self, kit, maker, room) -> None:
+        pressed = kits.press(
+            act(maker[0], PRESSED), kit.tile_mould, "tile", kits.given(kit.tile, "T02"), place=room
+        )
+
+        found = told(pressed.pieces[0])
+
+        assert found.advice is None
+        assert found.meeting is None
+
+
+class TestMeeting:
+    def test_brings_a_quick_handle_to_meet_its_body(self, kit, maker, room) -> None:
+        boat = kits.pressed_boat(kit, maker[0], at=PRESSED)
+        kit.boat.parts.filter(role="handle").update(shape="rod", thickest_mm=14.0)
+        kit.boat.parts.filter(role="body").update(thickest_mm=12.0)
+        Piece.objects.filter(pk=boat.pk).update(place=room)
+        out(boat, maker, "body", -2.0)
+        out(boat, maker, "handle", -9.0)
+
+        found = told(boat)
+
+        assert found.meeting is not None
+        assert found.meeting.opens_s is not None
+        assert found.meeting.covers or "as they stand" in found.meeting_words
