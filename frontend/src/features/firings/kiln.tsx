@@ -39,10 +39,14 @@ function Ready({ kiln, kilns, heardAt }: { kiln: KilnNow; kilns: Kilns; heardAt:
   };
   if (isOut) return <OutOfUse kiln={kiln} tell={(reason) => { tell("out_of_use", reason); }} back={() => { setOut(false); }} />;
   const { load } = kiln.doing;
+  const isBack = kiln.is_out_of_use && mayService;
   const tray = (
     <Tray isDead={saying.isDead}>
-      {load ? <MainAct href={`/loads/${load.id}`}>{load.number}</MainAct> : <MainAct href="/loads/new">New load</MainAct>}
-      {mayService && (kiln.is_out_of_use ? <Act onPress={() => { tell("in_use", ""); }}>In use again</Act> : <Act onPress={() => { setOut(true); }}>Out of use…</Act>)}
+      {isBack && <MainAct onPress={() => { tell("in_use", ""); }}>In use again</MainAct>}
+      {load && (isBack ? <Act href={`/loads/${load.id}`}>{load.number}</Act> : <MainAct href={`/loads/${load.id}`}>{load.number}</MainAct>)}
+      {!load && !kiln.is_out_of_use && <MainAct href="/loads/new">New load</MainAct>}
+      {!load && kiln.is_out_of_use && !isBack && <MainAct href="/kilns">To the kilns</MainAct>}
+      {mayService && !kiln.is_out_of_use && <Act onPress={() => { setOut(true); }}>Out of use…</Act>}
     </Tray>
   );
   return (

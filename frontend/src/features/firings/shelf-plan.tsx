@@ -43,7 +43,7 @@ function ShelfPlan({ level, of }: { level: FitLevel; of: number }) {
           {picture.pieces.map(({ key, label }) => label && (
             <g key={key}>
               {label.line && <path class={draw.edge} d={label.line} />}
-              <text class={draw.mark} x={label.x} y={label.y}>{label.words}</text>
+              <text class={`${draw.mark ?? ""} ${draw.middle ?? ""}`} x={label.x} y={label.y}>{label.words}</text>
             </g>
           ))}
         </svg>

@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import type { LoadBrief, QueueRow } from "../../api/shapes-firings";
 import { date } from "../../domain/clock";
-import { joinFacts, upperFirst } from "../../domain/format";
+import { upperFirst } from "../../domain/format";
 import { useSession } from "../common/session";
 import { StageMark } from "../../ui/marks";
 import css from "./kilns.module.css";
@@ -84,7 +84,7 @@ export function ChosenLoad({ load, all, choose, zone }: { load: LoadBrief; all: 
         </select>
         <span>{loadTitle(load)}, {slotWords(load.times.started_at ?? load.starts_at, zone)}</span>
       </label>
-      <p><b>{verdict}.</b> {upperFirst(joinFacts(evidence, open)).replaceAll(" · ", ". ")}.</p>
+      <p><b>{verdict}.</b> {upperFirst(evidence.replaceAll(" · ", "; "))}. {open}.</p>
       {fit && <ShelfPlans fit={fit} />}
       <p><a href={`/loads/${load.id}`}>{`Open ${load.number}`}</a></p>
     </>
