@@ -82,6 +82,8 @@ def look_at(page: Page, number: str) -> None:
 
 def choose(page: Page, *marks: str) -> None:
     act(page, "Add ware")
+    # Who goes first is the studio's rule, in words, before anything is tapped.
+    expect(page.get_by_role("main")).to_contain_text("A promise inside 14 days first")
     for mark in marks:
         page.get_by_role("button", name=re.compile(rf"^Not chosen: {mark},")).click()
 
@@ -159,10 +161,14 @@ class TestALoadOfTwoMakers:
         settle_and_load(odile, second)
         act(odile, "Lit…")
         boxes = odile.get_by_role("checkbox")
-        for number in range(boxes.count()):
+        asked = boxes.count()
+        assert asked > 0
+        for number in range(asked):
             boxes.nth(number).check()
+        expect(odile.get_by_role("main")).to_contain_text(f"Looked at: {asked} of {asked}")
         act(odile, "Lit")
         assert is_now(odile, second, "firing")
+        expect(odile.get_by_role("main")).to_contain_text("Looked at: ")
 
         tray(odile).get_by_role("link", name="Reading").click()
         for key in "62":
@@ -184,6 +190,13 @@ class TestALoadOfTwoMakers:
         odile.get_by_label(re.compile("^It reads")).fill("61")
         act(odile, "Opened")
         assert is_now(odile, second, "opened")
+
+        act(odile, "Cones")
+        firing_cone = odile.get_by_role("group", name=re.compile("^The firing cone"))
+        firing_cone.get_by_role("radio", name=re.compile("^6")).check()
+        act(odile, "Keep 1")
+        assert until(lambda: len(load_of(odile, second)["cones"]) == 1)
+        assert load_of(odile, second)["cones"][0]["clock_hand"] == 6
 
         act(odile, "Unload")
         act(odile, "Shelf by shelf")
