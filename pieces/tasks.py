@@ -12,7 +12,14 @@ from celery.signals import worker_ready
 from django.utils import timezone
 from kombu.exceptions import OperationalError
 
-from pieces.actions import forecasts, planning, reminding, reminding_approvals, reminding_forgotten
+from pieces.actions import (
+    forecasts,
+    planning,
+    reminding,
+    reminding_approvals,
+    reminding_covers,
+    reminding_forgotten,
+)
 from pieces.domain.drying import engine
 from studio.models import Studio
 
@@ -67,6 +74,7 @@ def set_reminders(**_: object) -> None:
         reminding.tell_makers(studio=studio, at=timezone.now())
         reminding_forgotten.tell_of_forgotten(studio=studio, at=timezone.now())
         reminding_approvals.tell_of_approvals(studio=studio, at=timezone.now())
+        reminding_covers.tell_of_covers(studio=studio, at=timezone.now())
 
 
 def ask_for_forecasts(studio_id: UUID) -> None:
