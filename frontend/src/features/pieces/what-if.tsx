@@ -103,7 +103,7 @@ function Dates({ reckoned: { asItIs, changed }, now }: { reckoned: Reckoned; now
   const top = useRef<HTMLElement>(null);
   // They stand above the form, and the thumb was below it.
   useEffect(() => { top.current?.scrollIntoView(); }, [changed]);
-  const words = (said: Quantiles | null | undefined): string => (said?.p50 ? dayAndClock(new Date(said.p50), now, zone) : "no date");
+  const words = (said: Quantiles | null | undefined): string => (said?.p50 ? dayAndClock(new Date(said.p50), now, zone) : "not within three weeks");
   return (
     <section ref={top} class={css.section} aria-label="Dates">
       <h2>If so</h2>
