@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 159b2d67adc88bde2a8c3a74f83af59b589343f9b46169096d7b93a87fa143dc
-// types f45e8764825c0a49107eb188fe5ce1ad0122c4258896b94889086f4619653e2b
+// document 4842f77bbc891c8439d940fdad4fefbaa15f699f76323e5ac58335437d187746
+// types 25c1e6f9c13813213425c8e035320263f86a3ab10d5fe4054bffd79c1b248091
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -3831,6 +3831,7 @@ export interface components {
             cracking: components["schemas"]["CrackingOut"] | null;
             meeting: components["schemas"]["MeetingOut"] | null;
             steps: components["schemas"]["CoverStepOut"][];
+            thin: components["schemas"]["ThinOut"] | null;
         };
         /** @description What every act says of itself; each act adds its own fields. */
         CoverInRequest: {
@@ -7991,6 +7992,8 @@ export interface components {
         PatchedPlaceChangeInRequest: {
             /** Format: uuid */
             air_from_id?: string | null;
+            /** Format: double */
+            air_m_s?: number | null;
             /**
              * Format: int64
              * @description Highest journal number this device had seen.
@@ -8011,9 +8014,10 @@ export interface components {
              *     * `bench` - Bench
              *     * `kiln` - Kiln
              *     * `crate` - Crate
+             *     * `bat` - Bat
              * @enum {string}
              */
-            kind?: "room" | "rack" | "shelf" | "cupboard" | "bench" | "kiln" | "crate";
+            kind?: "room" | "rack" | "shelf" | "cupboard" | "bench" | "kiln" | "crate" | "bat";
             name?: string;
             /** @default  */
             note: string;
@@ -8518,6 +8522,8 @@ export interface components {
         PlaceInRequest: {
             /** Format: uuid */
             air_from_id?: string | null;
+            /** Format: double */
+            air_m_s?: number | null;
             /**
              * Format: int64
              * @description Highest journal number this device had seen.
@@ -8544,9 +8550,10 @@ export interface components {
              *     * `bench` - Bench
              *     * `kiln` - Kiln
              *     * `crate` - Crate
+             *     * `bat` - Bat
              * @enum {string}
              */
-            kind: "room" | "rack" | "shelf" | "cupboard" | "bench" | "kiln" | "crate";
+            kind: "room" | "rack" | "shelf" | "cupboard" | "bench" | "kiln" | "crate" | "bat";
             name: string;
             /** @default  */
             note: string;
@@ -8645,6 +8652,8 @@ export interface components {
         PlaceOut: {
             /** Format: uuid */
             readonly air_from_id: string | null;
+            /** Format: double */
+            air_m_s?: number | null;
             /** Format: uuid */
             id?: string;
             /**
@@ -8655,9 +8664,10 @@ export interface components {
              *     * `bench` - Bench
              *     * `kiln` - Kiln
              *     * `crate` - Crate
+             *     * `bat` - Bat
              * @enum {string}
              */
-            kind: "room" | "rack" | "shelf" | "cupboard" | "bench" | "kiln" | "crate";
+            kind: "room" | "rack" | "shelf" | "cupboard" | "bench" | "kiln" | "crate" | "bat";
             name: string;
             /** Format: int64 */
             order?: number;
@@ -10523,6 +10533,13 @@ export interface components {
             width_mm?: number | string | null;
             x_mm?: number | string | null;
             y_mm?: number | string | null;
+        };
+        /** @description The thinnest section of an uneven part: too stiff to join before the rest of it. */
+        ThinOut: {
+            /** Format: date-time */
+            closes: string;
+            /** Format: double */
+            thinnest_mm: number;
         };
         /** @description What every answer to an act says. */
         TicketActOut: {
