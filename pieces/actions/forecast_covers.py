@@ -4,8 +4,10 @@ piece that is still to be joined.
 
 from __future__ import annotations
 
+import math
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from typing import Any, Final
 from uuid import UUID
@@ -14,8 +16,10 @@ from zoneinfo import ZoneInfo
 from pieces.domain.covering import PartNow, PieceNow, meet, plan_covers
 from pieces.domain.covering.keeping import kept_meeting, kept_plan
 from pieces.domain.covering.plan import middle
-from pieces.domain.drying import Ensemble, advance
+from pieces.domain.drying import STAGES, Batch, Ensemble, Stage, advance, simulate
+from pieces.domain.drying.draws import ensemble_of
 from pieces.domain.drying.grid import grid
+from pieces.domain.drying.sections import THINNEST_M
 from pieces.models import Part
 from studio.domain.hours import is_open
 from studio.models import Studio
@@ -26,6 +30,7 @@ from .forecast_runs import Answer
 HOUR: Final = timedelta(hours=1)
 LOOKS_AHEAD: Final = timedelta(days=14)
 CHANGES_APART_H: Final = 3  # a cover is not changed more often than that
+UNEVEN_BELOW: Final = 0.8  # thinnest by thickest; common practice, no source
 
 
 def advised(studio: Studio, answers: Sequence[Answer], at: datetime) -> dict[UUID, dict[str, Any]]:
@@ -45,6 +50,8 @@ def advised(studio: Studio, answers: Sequence[Answer], at: datetime) -> dict[UUI
     )
     for (answer, _), plan in zip(standing, plans, strict=True):
         found[answer.question.part.part_id]["plan"] = {**kept_plan(plan), **_why(answer, now_s)}
+    for part, thin in _thin(answers, standing_s=now_s).items():
+        found[part]["thin"] = thin
     for part, meeting in _meetings(answers, states, now_s).items():
         found[part]["meeting"] = meeting
     return dict(found)
@@ -61,6 +68,42 @@ def _why(answer: Answer, now_s: float) -> dict[str, Any]:
         "humidity_fraction": round(humidity, 3),
         "mean_kg_per_kg": float(share @ state.state.moisture_kg_per_kg @ state.weights),
     }
+
+
+def _thin(answers: Sequence[Answer], *, standing_s: float) -> dict[UUID, dict[str, Any]]:
+    """Return when the thinnest section of each uneven part stiffens, by its middle way.
+
+    The windows are those of the thickest section, which is the last to dry; where another part of
+    the same clay is much thinner, that one is too stiff to join long before.
+    """
+    uneven = [
+        (answer, thinnest)
+        for answer in answers
+        if (thinnest := answer.question.part.thinnest_m) is not None
+        and THINNEST_M <= thinnest <= UNEVEN_BELOW * answer.question.part.section.thickest_m
+    ]
+    made = []
+    for answer, thinnest in uneven:
+        problem = answer.after.problem
+        section = replace(problem.section, thickest_m=thinnest)
+        theta = answer.after.theta @ answer.after.weights[:, None]
+        made.append(ensemble_of(replace(problem, section=section), theta))
+    if not made:
+        return {}
+    until = min(each.problem.climate.end_s for each in made)
+    run = simulate(Batch(tuple(made), float(min(until, standing_s + 14 * 24 * 3600))))
+    closes = STAGES.index(Stage.JOIN_CLOSES)
+    return {
+        answer.question.part.part_id: {
+            "thinnest_mm": round(thinnest * 1000.0, 1),
+            "closes_s": _finite(float(after.state.crossed_s[closes, 0])),
+        }
+        for (answer, thinnest), after in zip(uneven, run.after, strict=True)
+    }
+
+
+def _finite(instant_s: float) -> float | None:
+    return instant_s if math.isfinite(instant_s) else None
 
 
 def _changes(studio: Studio, now: datetime) -> list[int]:

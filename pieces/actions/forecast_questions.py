@@ -10,9 +10,10 @@ from typing import Any, Final
 from django.conf import settings
 
 from pieces.actions.learning import Lore, groups_of
-from pieces.domain.drying import BODIES, Belief, Ensemble, Problem
+from pieces.domain.drying import BODIES, Belief, Ensemble, Exchange, Problem
 from pieces.domain.learning import Groups
 from pieces.domain.learning.looks import Look, digest, ordered
+from pieces.domain.what_if import convection_w_m2_k
 from pieces.models import Forecast
 from pieces.queries import air, looks
 from pieces.queries.drying import WetPart
@@ -94,6 +95,7 @@ def questions(
             part.section,
             part.events,
             sky.climate,
+            Exchange(convection_w_m2_k(part.air_m_s)),
             belief=_drawn_from(row, digest(own)) or lore.belief.of_piece(groups),
         )
         few = settings.IS_EMBEDDED and part.piece_id not in looked_at

@@ -149,6 +149,7 @@ def _inputs(question: Question, lore: Lore, draws: int) -> dict[str, Any]:
         "thickest_mm": round(section.thickest_m * 1000.0, 3),
         "mould_free_water_fraction": plaster.free_water_fraction if plaster else None,
         "air": list(sky.sources),
+        "air_m_s": question.part.air_m_s,
         "readings": sky.readings,
         "last_reading_at": question.last_reading,
         "checks": lore.checks.get(question.part.clay, 0),

@@ -18,11 +18,12 @@ from uuid import UUID
 
 from django.db import transaction
 
-from pieces.domain.drying import BODIES, Batch, Problem, ensemble, simulate
+from pieces.domain.drying import BODIES, Batch, Exchange, Problem, ensemble, simulate
 from pieces.domain.learning import FIRST, Groups, StudioBelief, learn
 from pieces.domain.learning import Lesson as Taught
 from pieces.domain.learning.keeping import kept, restored
 from pieces.domain.learning.looks import Look, asked, counted, digest, ordered
+from pieces.domain.what_if import convection_w_m2_k
 from pieces.models import Learned, Lesson
 from pieces.queries import air, drying, looks
 from pieces.queries.drying import WetPart
@@ -199,7 +200,10 @@ def _question(
     sky = skies.over(part.stays, since=part.begun_at)
     groups = groups_of(part, seen, room_of)
     belief = FIRST.of_piece(groups)
-    problem = Problem(BODIES[part.body], part.section, part.events, sky.climate, belief=belief)
+    exchange = Exchange(convection_w_m2_k(part.air_m_s))
+    problem = Problem(
+        BODIES[part.body], part.section, part.events, sky.climate, exchange, belief=belief
+    )
     end_s = _end_s(seen)
     air_key = sky.digest(datetime.fromtimestamp(end_s, tz=UTC))
     said = repr((problem.key(end_s), air_key, digest(seen), groups))

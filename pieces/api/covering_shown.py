@@ -37,6 +37,13 @@ class MeetingOut(serializers.Serializer[Any]):
     words = serializers.CharField()
 
 
+class ThinOut(serializers.Serializer[Any]):
+    """The thinnest section of an uneven part: too stiff to join before the rest of it."""
+
+    thinnest_mm = serializers.FloatField()
+    closes = serializers.DateTimeField()
+
+
 class CoveringOut(serializers.Serializer[Any]):
     """What is advised on covering a piece; no `cracking` while none of it stands in the air."""
 
@@ -44,6 +51,7 @@ class CoveringOut(serializers.Serializer[Any]):
     steps = CoverStepOut(many=True)
     ahead = serializers.CharField(allow_blank=True)
     meeting = MeetingOut(allow_null=True)
+    thin = ThinOut(allow_null=True)
 
 
 def shown_covering(covering: Covering) -> Shown:
@@ -69,5 +77,8 @@ def shown_covering(covering: Covering) -> Shown:
             "words": covering.meeting_words,
         }
         if covering.meeting is not None
+        else None,
+        "thin": {"thinnest_mm": covering.thin[0], "closes": instant(covering.thin[1])}
+        if covering.thin is not None
         else None,
     }

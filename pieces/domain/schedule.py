@@ -4,13 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from pieces.domain.drying import Cover, FaceEvent, Plaster, Section, in_mould, out_of_mould
+
+BAT_WATER: Final = 0.10  # of what it can hold; common practice, no source
+BAT_M: Final = 0.025
+BAT_OPENNESS: Final = 0.5  # its far side lies on a bench, its edge is free; common practice
 
 
 @dataclass(frozen=True, slots=True)
 class Standing:
-    """From `at_s` on the piece stands so: under this cover, or shut in a cupboard.
+    """From `at_s` on the piece stands so: under this cover, shut in a cupboard, on a plaster bat.
 
     `at_s` is an instant, seconds since 1970 in UTC.
     """
@@ -18,6 +23,7 @@ class Standing:
     at_s: float
     cover: Cover
     is_in_cupboard: bool = False
+    is_on_bat: bool = False
 
     @property
     def factor_cover(self) -> Cover:
@@ -67,14 +73,18 @@ def face_events(
         first = round(in_air_from_s)
         if first in events:
             first += 1  # pressed and out within the same second: the mould did nothing
-        events[first] = out_of_mould(first, section, cover=_cover_at(ordered, first))
-        for standing in ordered:
-            at = round(standing.at_s)
-            if at > first:
-                events[at] = out_of_mould(at, section, cover=standing.factor_cover)
+        begun = [standing for standing in ordered if standing.at_s <= first]
+        at_first = begun[-1] if begun else Standing(first, Cover.OPEN)
+        later = [standing for standing in ordered if round(standing.at_s) > first]
+        was_on_bat = False
+        for at, standing in [(first, at_first), *((round(s.at_s), s) for s in later)]:
+            bat = _bat(goes_on=was_on_bat) if standing.is_on_bat else None
+            events[at] = out_of_mould(at, section, cover=standing.factor_cover, bat=bat)
+            was_on_bat = standing.is_on_bat
     return tuple(events[at] for at in sorted(events))
 
 
-def _cover_at(ordered: Sequence[Standing], at_s: float) -> Cover:
-    before = [standing for standing in ordered if standing.at_s <= at_s]
-    return before[-1].factor_cover if before else Cover.OPEN
+def _bat(*, goes_on: bool) -> Plaster:
+    """Return a plaster bat under a piece: fairly dry when it is set there, nobody weighs it."""
+    water = None if goes_on else BAT_WATER
+    return Plaster(water, thickness_m=BAT_M, outside_factor=BAT_OPENNESS)

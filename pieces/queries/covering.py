@@ -17,6 +17,7 @@ class Covering:
     """What is told of one piece; each is None where there is nothing to say.
 
     ahead : a sentence on a part that dries before the others
+    thin : (thinnest section [mm], when it is too stiff to join [s since 1970]), where it is thinner
     """
 
     advice: Advice | None
@@ -24,13 +25,15 @@ class Covering:
     meeting: Met | None
     meeting_words: str
     ahead: str
+    thin: tuple[float, float] | None = None
 
 
 def covering_of(forecasts: Sequence[Forecast]) -> Covering:
     """Return what is advised on a piece, from the forecasts of its parts that still count."""
     plans = [kept["plan"] for f in forecasts if (kept := f.covering).get("plan")]
+    thin = _thin(forecasts)
     if not plans:
-        return Covering(None, "", *_meeting(forecasts), "")
+        return Covering(None, "", *_meeting(forecasts), "", thin)
     chosen = worst(plans)
     told = advice(chosen)
     reason = said.reason(
@@ -39,7 +42,21 @@ def covering_of(forecasts: Sequence[Forecast]) -> Covering:
         cover=Cover(chosen["cover"]),
         humidity_fraction=chosen["humidity_fraction"],
     )
-    return Covering(told, reason, *_meeting(forecasts), _ahead(forecasts))
+    return Covering(told, reason, *_meeting(forecasts), _ahead(forecasts), thin)
+
+
+def _thin(forecasts: Sequence[Forecast]) -> tuple[float, float] | None:
+    """Return the thin section that stiffens first, while the piece is still to be joined."""
+    told = [
+        (kept["closes_s"], kept["thinnest_mm"])
+        for f in forecasts
+        if (kept := f.covering.get("thin")) and kept["closes_s"] is not None
+        if f.part.state != Part.State.JOINED
+    ]
+    if not told:
+        return None
+    closes_s, thinnest_mm = min(told)
+    return thinnest_mm, closes_s
 
 
 def _meeting(forecasts: Sequence[Forecast]) -> tuple[Met | None, str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Final
@@ -39,13 +39,14 @@ class WetPart:
     stays: tuple[tuple[datetime, UUID | None], ...]
     begun_at: datetime
     cover: CoverWord = CoverWord.OPEN
+    air_m_s: float = 0.0
+    thinnest_m: float | None = None
     assumed: tuple[str, ...] = field(default=())
 
     @property
     def is_out(self) -> bool:
         """Whether it stands in the air by now."""
-        last = self.events[-1]
-        return last.inner.plaster is None and last.outer.plaster is None
+        return self.events[-1].outer.plaster is None
 
 
 def wet_parts(studio: Studio, *, piece_id: UUID | None = None) -> list[WetPart]:
@@ -62,14 +63,13 @@ def _told(studio: Studio, parts: list[Part]) -> list[WetPart]:
     pieces = {part.piece_id for part in parts}
     standings, stays = _standings(pieces), _stays(pieces)
     saturation = _saturation_when_pressed(parts)
-    cupboards = set(
-        Place.objects.filter(studio=studio, kind=Place.Kind.CUPBOARD).values_list("pk", flat=True)
-    )
+    places = {place.pk: place for place in Place.objects.of(studio)}
     return [
         _wet_part(
             part,
-            standings=_with_cupboards(standings[part.piece_id], stays[part.piece_id], cupboards),
+            standings=_with_places(standings[part.piece_id], stays[part.piece_id], places),
             stays=stays[part.piece_id],
+            air_m_s=_air_m_s(stays[part.piece_id], places),
             saturation=saturation.get(part.pk),
         )
         for part in parts
@@ -101,6 +101,7 @@ def _wet_part(
     standings: list[Standing],
     stays: list[tuple[datetime, UUID | None]],
     saturation: float | None,
+    air_m_s: float,
 ) -> WetPart:
     assumed: list[str] = []
     body = part.piece.body or part.piece.design.body
@@ -132,6 +133,8 @@ def _wet_part(
         stays=tuple(stays),
         begun_at=begun_at,
         cover=standings[-1].factor_cover if standings else CoverWord.OPEN,
+        air_m_s=air_m_s,
+        thinnest_m=part.design_part.thinnest_mm / 1000.0,
         assumed=tuple(assumed),
     )
 
@@ -172,12 +175,25 @@ def _when(stay: tuple[datetime, UUID | None]) -> datetime:
     return stay[0]
 
 
-def _with_cupboards(
+def _air_m_s(stays: Sequence[tuple[datetime, UUID | None]], places: Mapping[UUID, Place]) -> float:
+    """Return how fast the air moves where a piece stands now: there, or in what that stands in."""
+    at = stays[-1][1] if stays else None
+    seen: set[UUID] = set()
+    while at is not None and at in places and at not in seen:
+        seen.add(at)
+        moves = places[at].air_m_s
+        if moves is not None:
+            return moves
+        at = places[at].parent_id
+    return 0.0
+
+
+def _with_places(
     standings: list[Standing],
     stays: list[tuple[datetime, UUID | None]],
-    cupboards: set[UUID],
+    places: Mapping[UUID, Place],
 ) -> list[Standing]:
-    """Merge covers and places: a damp cupboard shuts a piece in, whatever its own cover."""
+    """Merge covers and places: a damp cupboard shuts a piece in, a plaster bat draws from it."""
     moments = sorted(
         {standing.at_s for standing in standings} | {at.timestamp() for at, _ in stays}
     )
@@ -185,9 +201,17 @@ def _with_cupboards(
     merged: list[Standing] = []
     for moment in moments:
         covers = [standing.cover for standing in ordered if standing.at_s <= moment]
-        places = [place for at, place in stays if at.timestamp() <= moment]
-        is_in_cupboard = bool(places) and places[-1] in cupboards
-        merged.append(Standing(moment, covers[-1] if covers else CoverWord.OPEN, is_in_cupboard))
+        stood = [place for at, place in stays if at.timestamp() <= moment]
+        place = places.get(stood[-1]) if stood and stood[-1] is not None else None
+        kind = place.kind if place is not None else ""
+        merged.append(
+            Standing(
+                moment,
+                covers[-1] if covers else CoverWord.OPEN,
+                is_in_cupboard=kind == Place.Kind.CUPBOARD,
+                is_on_bat=kind == Place.Kind.BAT,
+            )
+        )
     return merged
 
 

@@ -9,7 +9,7 @@ from studio.actions import journal
 from studio.domain.refusals import Conflict, Unworkable
 from studio.models import Act, Place, Studio
 
-CHANGES: Final = frozenset({"name", "kind", "parent", "air_from", "order"})
+CHANGES: Final = frozenset({"name", "kind", "parent", "air_from", "order", "air_m_s"})
 
 
 class PlaceNameTaken(Conflict):
@@ -44,6 +44,7 @@ def make(
     parent: Place | None = None,
     air_from: Place | None = None,
     order: int = 0,
+    air_m_s: float | None = None,
 ) -> Place:
     """Make a place as part of a greater act, which the caller journals. Raises `PlaceNameTaken`."""
     _check_name(studio, name, place_id)
@@ -55,6 +56,7 @@ def make(
         parent=parent,
         air_from=air_from,
         order=order,
+        air_m_s=air_m_s,
     )
 
 
@@ -103,4 +105,5 @@ def _facts(place: Place) -> dict[str, object]:
         "parent": place.parent_id,
         "air_from": place.air_from_id,
         "order": place.order,
+        "air_m_s": place.air_m_s,
     }

@@ -17,6 +17,7 @@ from studio.queries import places as queries
 from studio.queries.journal import revision_of
 
 from .envelopes import ActIn, ChangeIn
+from .fields import FiniteField
 from .pages import keyset, paged
 from .related import RowField
 from .views import Given, StudioView
@@ -28,6 +29,7 @@ class PlaceFields(serializers.Serializer[Any]):
     parent_id = RowField(Place, source="parent", allow_null=True, default=None)
     air_from_id = RowField(Place, source="air_from", allow_null=True, default=None)
     order = serializers.IntegerField(min_value=0, max_value=32000, default=0)
+    air_m_s = FiniteField(min_value=0.0, max_value=5.0, allow_null=True, default=None)
 
 
 class PlaceIn(ActIn, PlaceFields):
@@ -42,6 +44,7 @@ class PlaceChangeIn(ChangeIn):
     parent_id = RowField(Place, source="parent", allow_null=True, required=False)
     air_from_id = RowField(Place, source="air_from", allow_null=True, required=False)
     order = serializers.IntegerField(min_value=0, max_value=32000, required=False)
+    air_m_s = FiniteField(min_value=0.0, max_value=5.0, allow_null=True, required=False)
 
 
 class PlaceOut(serializers.ModelSerializer[Place]):
@@ -50,7 +53,7 @@ class PlaceOut(serializers.ModelSerializer[Place]):
 
     class Meta:
         model = Place
-        fields = ("id", "name", "kind", "parent_id", "air_from_id", "order")
+        fields = ("id", "name", "kind", "parent_id", "air_from_id", "order", "air_m_s")
 
 
 class PlaceList(StudioView):

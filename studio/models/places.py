@@ -17,12 +17,15 @@ class Place(StudioOwned):
         BENCH = "bench"
         KILN = "kiln"
         CRATE = "crate"
+        BAT = "bat"  # of plaster: it draws water from what stands on it
 
     name = models.CharField(max_length=80)
     kind = models.CharField(max_length=10, choices=Kind)
     parent = models.ForeignKey("self", null=True, on_delete=models.PROTECT, related_name="inside")
     air_from = models.ForeignKey("self", null=True, on_delete=models.PROTECT, related_name="+")
     order = models.PositiveSmallIntegerField(default=0)
+    # How fast the air moves there, as somebody judges it; None: as what it stands in, else still.
+    air_m_s = models.FloatField(null=True)
 
     class Meta:
         constraints = [models.UniqueConstraint(fields=["studio", "name"], name="place_name_once")]

@@ -87,4 +87,4 @@ def _is_on_plaster(state: Ensemble) -> bool:
     met = [event for event in state.problem.events if round(event.at_s) <= state.advanced_to_s]
     if not met:
         return True
-    return met[-1].inner.plaster is not None or met[-1].outer.plaster is not None
+    return met[-1].outer.plaster is not None

@@ -213,9 +213,16 @@ def in_mould(
     return FaceEvent(at_s, Face(0.0), against, is_covered)
 
 
-def out_of_mould(at_s: float, section: Section, *, cover: Cover = Cover.OPEN) -> FaceEvent:
-    """Return the event of standing in the air under `cover`: demoulded, covered, uncovered."""
+def out_of_mould(
+    at_s: float, section: Section, *, cover: Cover = Cover.OPEN, bat: Plaster | None = None
+) -> FaceEvent:
+    """Return the event of standing in the air under `cover`: demoulded, covered, uncovered.
+
+    On a plaster `bat` the inner face of a wall lies on it; rods and lumps touch it too little.
+    """
     is_covered = cover is not Cover.OPEN
+    if section.shape is Shape.FLAT and bat is not None:
+        return FaceEvent(at_s, Face(0.0, bat), Face(cover.factor), is_covered)
     if section.shape is Shape.FLAT:
         inner = Face(section.inside_factor * cover.factor)
         return FaceEvent(at_s, inner, Face(cover.factor), is_covered)

@@ -109,3 +109,35 @@ class TestMeeting:
         assert found.meeting is not None
         assert found.meeting.opens_s is not None
         assert found.meeting.covers or "as they stand" in found.meeting_words
+
+
+class TestThin:
+    def test_stiffens_before_the_thickest_section_of_an_uneven_part(self, thick) -> None:
+        thick.design.parts.update(thinnest_mm=8.0)
+
+        found = told(thick)
+
+        assert found.thin is not None
+        thinnest_mm, closes_s = found.thin
+        whole = Forecast.objects.get(piece=thick).windows["join"]["closes"]["p50_s"]
+        assert thinnest_mm == 8.0
+        assert closes_s < whole
+
+    def test_is_not_told_of_a_part_that_is_even(self, thick) -> None:
+        thick.design.parts.update(thinnest_mm=19.0)
+
+        assert told(thick).thin is None
+
+
+class TestAirThatMoves:
+    def test_dries_a_piece_sooner_and_is_told(self, thick, room) -> None:
+        told(thick)
+        still = Forecast.objects.get(piece=thick)
+        Place.objects.filter(pk=room.pk).update(air_m_s=1.0)
+
+        told(thick)
+
+        moving = Forecast.objects.get(piece=thick)
+        assert moving.inputs["air_m_s"] == 1.0
+        closes = [row.windows["join"]["closes"]["p50_s"] for row in (still, moving)]
+        assert closes[1] < closes[0]

@@ -12,6 +12,7 @@ from pieces.domain.drying import (
     Problem,
     Section,
     Shape,
+    advance,
     constant_climate,
     ensemble,
     simulate,
@@ -153,3 +154,43 @@ class TestStanding:
 
         loose, shut = (after.state.left_kg_m2.mean() for after in run.after)
         assert shut < 0.5 * loose
+
+
+class TestOnABat:
+    def test_lays_the_inner_face_on_plaster_and_leaves_its_water_to_it_from_then_on(self) -> None:
+        standings = [
+            Standing(0.0, Cover.OPEN, is_on_bat=True),
+            Standing(5 * HOUR_S, Cover.LOOSE, is_on_bat=True),
+            Standing(9 * HOUR_S, Cover.LOOSE),
+        ]
+
+        first, covered, moved = face_events(
+            Section(Shape.FLAT, 0.010),
+            begun_at_s=0.0,
+            plaster=None,
+            out_at_s=None,
+            standings=standings,
+        )
+
+        assert first.inner.plaster is not None
+        assert first.inner.plaster.free_water_fraction is not None
+        assert covered.inner.plaster is not None
+        assert covered.inner.plaster.free_water_fraction is None
+        assert moved.inner.plaster is None
+        assert all(event.outer.plaster is None for event in (first, covered, moved))
+
+    def test_dries_a_wall_sooner_than_a_board_does(self) -> None:
+        def mean_after_a_day(*, is_on_bat: bool) -> float:
+            section = Section(Shape.FLAT, 0.010, inside_factor=0.1)
+            events = face_events(
+                section,
+                begun_at_s=0.0,
+                plaster=None,
+                out_at_s=None,
+                standings=[Standing(0.0, Cover.OPEN, is_on_bat=is_on_bat)],
+            )
+            air = constant_climate(0, 48 * HOUR_S, 15.0, 0.65)
+            made = ensemble(Problem(BODIES["red_earthenware"], section, events, air), 4)
+            return float(advance([made], 24 * HOUR_S)[0].state.moisture_kg_per_kg.mean())
+
+        assert mean_after_a_day(is_on_bat=True) < mean_after_a_day(is_on_bat=False)

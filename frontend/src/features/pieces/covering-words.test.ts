@@ -7,7 +7,7 @@ const ZONE = "Europe/London";
 const at = (hours: number): string => new Date(NOW.getTime() + hours * 3_600_000).toISOString();
 
 function covering(change: Partial<DryingAnswer["covering"]> = {}): DryingAnswer["covering"] {
-  return { cracking: { now: "low", peak: "low", reason: "Skin and inside dry together.", note: "A rule of thumb." }, steps: [], ahead: "", meeting: null, ...change };
+  return { cracking: { now: "low", peak: "low", reason: "Skin and inside dry together.", note: "A rule of thumb." }, steps: [], ahead: "", meeting: null, thin: null, ...change };
 }
 
 describe("coveringFacts", () => {

@@ -18,7 +18,7 @@ export function stepWords({ words, at }: CoverStep, now: Date, zone: string): st
 
 /** The facts of covering a piece; nothing where it may dry as it stands. */
 export function coveringFacts(covering: Covering, now: Date, zone: string): SaidFact[] {
-  const { cracking, steps, ahead, meeting } = covering;
+  const { cracking, steps, ahead, meeting, thin } = covering;
   const facts: SaidFact[] = [];
   if (cracking && (cracking.peak !== "low" || cracking.now !== "low")) {
     const calm = cracking.now === cracking.peak ? null : `${LEVELS[cracking.now].toLowerCase()} now`;
@@ -28,6 +28,9 @@ export function coveringFacts(covering: Covering, now: Date, zone: string): Said
   if (first) {
     const then = later.slice(0, 2).map((step) => `${step.words} ${clockOrDay(new Date(step.at), now, zone)}`).join(", then ");
     facts.push({ label: "cover", value: upperFirst(stepWords(first, now, zone)), note: then === "" ? "" : `then ${then}` });
+  }
+  if (thin && new Date(thin.closes) > now) {
+    facts.push({ label: "thin part", value: `Too stiff to join ${about(new Date(thin.closes), now, zone)}`, note: `${String(thin.thinnest_mm)}\u202fmm; the times above are of the thickest section` });
   }
   if (ahead !== "") facts.push({ label: "mind", value: ahead, note: "" });
   if (meeting) facts.push({ label: "join", value: meetingTime(meeting, now, zone), note: meeting.words });

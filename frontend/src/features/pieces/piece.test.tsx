@@ -71,7 +71,7 @@ describe("the piece", () => {
     const answer = {
       at: "2026-10-31T09:00:00Z", journal_seq: 10, computed_at: null, verdict: "Not in this room", sentence: "In this room’s air it will not come dry enough to fire.",
       curve: null, windows: { demould: { opens: null, closes: null }, join: { opens: null, closes: null }, shrinkage_ended: never, bisque: never },
-      covering: { cracking: null, steps: [], ahead: "", meeting: null }, weighed: null,
+      covering: { cracking: null, steps: [], ahead: "", meeting: null, thin: null }, weighed: null,
       unreachable: ["bisque"], evidence: [], inputs: {}, assumed: [], sources: [], confidence: { basis: "guess", checks: 0 },
     };
     const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": drying(), "pieces/p1/drying/": answer });

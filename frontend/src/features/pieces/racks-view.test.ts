@@ -10,7 +10,7 @@ const row = (mark: string, change: Partial<PieceBrief> = {}): PieceBrief => ({
 });
 
 describe("places", () => {
-  const places = ["a2", "b1"].map((id, order) => ({ id, name: id, kind: "rack" as const, parent_id: null, air_from_id: null, order }));
+  const places = ["a2", "b1"].map((id, order) => ({ id, name: id, kind: "rack" as const, parent_id: null, air_from_id: null, air_m_s: null, order }));
 
   it("stand in the studio's order with their counts, and what has none comes last", () => {
     const pieces = [row("T1", { place: null }), row("J06"), row("L06", { state: "bone_dry", state_words: "bone dry" }), row("T2", { place: { id: "a2", name: "Rack A2" } })];

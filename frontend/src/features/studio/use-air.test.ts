@@ -11,7 +11,7 @@ describe("readingFields", () => {
 
 describe("placesWithAir", () => {
   it("lists rooms before cupboards, and no shelves", () => {
-    const place = (name: string, kind: "cupboard" | "rack" | "room") => ({ id: name, name, kind, parent_id: null, air_from_id: null, order: 0 });
+    const place = (name: string, kind: "cupboard" | "rack" | "room") => ({ id: name, name, kind, parent_id: null, air_from_id: null, air_m_s: null, order: 0 });
 
     expect(placesWithAir([place("cup", "cupboard"), place("A1", "rack"), place("barn", "room")]).map((one) => one.name)).toEqual(["barn", "cup"]);
   });
