@@ -20,7 +20,7 @@ from rest_framework.exceptions import Throttled
 from firings.actions import shares
 from firings.actions.shares import LinkUnknown
 from firings.models import Share
-from firings.queries.client_view import Shown, copy_of, view_of
+from firings.queries.client_view import Shown, copy_of, signed_papers, view_of
 from firings.queries.shares import shown_photos
 from studio.api.photos import picture
 from studio.domain.refusals import Refusal
@@ -107,6 +107,16 @@ def history(request: HttpRequest, token: str) -> HttpResponse:
     if body is None:
         raise LinkUnknown("It is not shown by this link.")
     return HttpResponse(body, content_type="application/json")
+
+
+@require_safe
+@_behind_link
+def papers(request: HttpRequest, token: str) -> HttpResponse:
+    """Give the papers that were signed last, byte for byte."""
+    copy = signed_papers(shares.at_hand(key=token, at=timezone.now()))
+    if copy is None:
+        raise LinkUnknown("They are not shown by this link.")
+    return HttpResponse(bytes(copy.body), content_type=copy.media_type)
 
 
 @csrf_exempt

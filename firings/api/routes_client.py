@@ -14,5 +14,6 @@ urlpatterns: list[URLPattern] = [
     path(f"{PHOTO}/image/", pages.photo),
     path(f"{PHOTO}/thumbnail/", pages.photo, {"size": PhotoSize.THUMBNAIL}),
     path("<str:token>/history.json", pages.history),
+    path("<str:token>/papers.pdf", pages.papers),
     re_path(r"", pages.nothing),
 ]

@@ -17,9 +17,11 @@ from pieces.models import Commission, StageEvent, Use
 from pieces.queries import approvals, frozen
 from pieces.queries.approvals import ApprovalNow
 from pieces.queries.commissions import OrderNow, orders_now, reports_of
-from studio.models import JournalEntry, JournalSubject, Member, Photo
+from studio.models import FrozenCopy, JournalEntry, JournalSubject, Member, Photo
+from studio.queries.frozen import copies_of
 
 from .outlook import Ground, outlook_of
+from .papers import KIND as PAPERS
 from .shares import shown_photos
 
 Shown = dict[str, Any]
@@ -66,6 +68,8 @@ def view_of(share: Share, *, at: datetime) -> Shown:
         "maker": seen.name(row.maker),
         "photos": [_photo(photo, seen) for photo in shown_photos(share)],
     }
+    if (signed := signed_papers(share)) is not None:
+        shown["signed_on"] = day(seen.day_of(signed.happened_at))
     for item in share.shows:
         if item in _SECTIONS:
             shown[item] = _SECTIONS[item](seen)
@@ -75,6 +79,13 @@ def view_of(share: Share, *, at: datetime) -> Shown:
 def copy_of(share: Share) -> bytes | None:
     """Return the history a visitor sees, to the letter."""
     return bytes(share.frozen.body) if share.frozen is not None else None
+
+
+def signed_papers(share: Share) -> FrozenCopy | None:
+    """Return the papers of the order that were signed last, where the link shows papers."""
+    if "papers" not in share.shows:
+        return None
+    return copies_of(share.studio, share.commission_id, kind=PAPERS).first()
 
 
 def _head(share: Share, zone: ZoneInfo) -> Shown:

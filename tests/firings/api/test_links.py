@@ -8,6 +8,7 @@ from django.test import Client
 
 from firings.models import Share
 from pieces.actions import commissions, handing_over
+from studio.models import FrozenCopy
 from studio.queries.frozen import digest_of
 from tests import factories
 from tests.factories import NOW
@@ -194,6 +195,27 @@ class TestVisitor:
         key = made.json()["address"].rpartition("/")[2]
 
         assert Client().get(f"/c/{key}/history.json").status_code == 404
+
+
+class TestPapers:
+    def test_signed_last_are_given_byte_for_byte_where_papers_were_chosen(
+        self, maker, owner, order
+    ):
+        signed = factories.sent(owner[1], f"{S}commissions/{order.pk}/papers/", {})
+        assert signed.status_code == 201, signed.content
+        with_them = make(maker[1], order, shows=["papers"])
+        without = make(maker[1], order, shows=["counts"])
+
+        given, refused = (
+            Client().get("/c/" + made.json()["address"].rpartition("/")[2] + "/papers.pdf")
+            for made in (with_them, without)
+        )
+
+        assert given["Content-Type"] == "application/pdf"
+        assert digest_of(given.content) == FrozenCopy.objects.get().sha256
+        assert "Papers signed 31 Oct 2026" in page(with_them).content.decode()
+        assert refused.status_code == 404
+        assert "signed" not in page(without).content.decode()
 
 
 class TestRevoking:
