@@ -38,3 +38,12 @@ export type PieceFood = Schemas["PieceFoodOut"];
 export type SignedPapers = Schemas["SignedPapersOut"];
 export type GlazeBatch = Required<Schemas["GlazeBatchOut"]>;
 export type JudgedReport = Schemas["JudgedReportOut"];
+
+export type ApprovalsAnswer = Schemas["ApprovalListOut"];
+export type Approval = Schemas["ApprovalOut"];
+export type ApprovalSaid = Schemas["ApprovalAnswerOut"];
+export type LinksAnswer = Schemas["OrderLinkListOut"];
+export type OrderLink = Schemas["OrderLinkOut"];
+export type LinkMade = Schemas["LinkMadeOut"];
+export type LinkPreview = Schemas["LinkPreviewOut"];
+export type LinkWanted = Schemas["LinkPreviewInRequest"];

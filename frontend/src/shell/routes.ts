@@ -32,6 +32,7 @@ export const ROUTES: readonly ScreenRoute[] = [
   { path: "/orders/new", screen: lazy(async () => (await import("../features/orders/new-order")).NewOrderScreen) },
   { path: "/orders/:id", screen: lazy(async () => (await import("../features/orders/order")).OrderScreen) },
   { path: "/orders/:id/story", screen: lazy(async () => (await import("../features/orders/order-story-screen")).OrderStoryScreen) },
+  { path: "/orders/:id/share", screen: lazy(async () => (await import("../features/sharing/share")).ShareScreen) },
   { path: "/orders/:id/papers", screen: lazy(async () => (await import("../features/papers/papers")).PapersScreen) },
   { path: "/glazes", screen: lazy(async () => (await import("../features/papers/glazes")).GlazesScreen) },
   { path: "/glazes/new", screen: lazy(async () => (await import("../features/papers/glazes")).NewGlazeScreen) },

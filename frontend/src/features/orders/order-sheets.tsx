@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import { Act, Choice, Count, Field, MainAct } from "../../ui/act";
 import { close, plan, promise } from "./order-acts";
 import type { Closing } from "./order-acts";
+import { useMayShare } from "../sharing/use-share";
 import { ChangeWordsSheet } from "./order-change-sheet";
 import { isGivable, linesToMatch } from "./order-sheet-parts";
 import { AssignSheet, GiveSheet, MatchSheet } from "./order-piece-sheets";
@@ -45,6 +46,7 @@ function Sheet({ order, around }: SheetProps) {
 function ChangeSheet({ order }: { order: Order }) {
   const { answer } = order.view;
   const { may, state } = answer.commission;
+  const mayShare = useMayShare(answer.commission);
   const isOpen = state === "open";
   const open = (sheet: OrderSheet) => (): void => { order.open(sheet); };
   const hasLines = answer.lines.length > 0;
@@ -57,6 +59,7 @@ function ChangeSheet({ order }: { order: Order }) {
         <Act isDisabled={!may.plan || !hasLines} onPress={open("assign")}>Put a piece in…</Act>
         {linesToMatch(answer).length > 0 && <Act isDisabled={!may.plan} onPress={open("match")}>Stand two together…</Act>}
         <Act isDisabled={!may.plan || !isOpen || !hasLines} onPress={open("plan")}>Plan more…</Act>
+        {mayShare && <Act href={`/orders/${answer.commission.id}/share`}>Share with the client…</Act>}
         <Act isDisabled={!may.change || !hasGivable} onPress={open("give")}>Hand over…</Act>
       </div>
       {!hasGivable && isOpen && <p>Nothing is finished yet, so nothing can be handed over.</p>}

@@ -2,6 +2,8 @@
 import { Act, MainAct } from "../../ui/act";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
+import { OrderApprovals } from "../sharing/order-approvals";
+import { useMayShare } from "../sharing/use-share";
 import { DeliveryDrawing } from "./delivery";
 import { LifeLine } from "./life-line";
 import { Lines, Promise, Warnings } from "./order-head";
@@ -28,6 +30,7 @@ export function WideOrder({ order, heardAt, around }: { order: Order; heardAt: D
           <SaidLine mark={commission.number} saying={saying} />
           <Lines answer={answer} outlook={outlook} around={around} />
           <Promise answer={answer} outlook={outlook} around={around} />
+          <OrderApprovals answer={answer} around={around} />
           <Warnings answer={answer} />
           {commission.state === "open" && <section aria-label="Delivery"><h2 class={css.head}>Delivery</h2><DeliveryDrawing order={commission} outlook={outlook} now={around.now} /></section>}
           {lines.map((line) => <LineBlock key={line.id} line={line} outlook={outlookOf(outlook, line.id)} />)}
@@ -47,9 +50,11 @@ export function WideOrder({ order, heardAt, around }: { order: Order; heardAt: D
 function HeadActs({ order }: { order: Order }) {
   const { commission, lines } = order.view.answer;
   const mayGive = commission.may.change && commission.state === "open" && lines.some((line) => line.pieces.some(isGivable));
+  const mayShare = useMayShare(commission);
   return (
     <>
       {mayGive && <MainAct onPress={() => { order.open("give"); }}>Hand over…</MainAct>}
+      {mayShare && <Act href={`/orders/${commission.id}/share`}>Share</Act>}
       {(commission.may.change || commission.may.plan) && <Act onPress={() => { order.open("change"); }}>Change…</Act>}
     </>
   );

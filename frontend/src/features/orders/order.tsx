@@ -7,6 +7,8 @@ import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
+import { OrderApprovals } from "../sharing/order-approvals";
+import { useMayShare } from "../sharing/use-share";
 import { DeliveryDrawing } from "./delivery";
 import { LifeLine } from "./life-line";
 import { Lines, Promise, Warnings } from "./order-head";
@@ -47,6 +49,7 @@ function PhoneOrder({ order, heardAt, around }: { order: Order; heardAt: Date | 
       <SaidLine mark={commission.number} saying={saying} />
       <Lines answer={answer} outlook={outlook} around={around} />
       <Promise answer={answer} outlook={outlook} around={around} />
+      <OrderApprovals answer={answer} around={around} />
       <Warnings answer={answer} />
       {commission.state === "open" && (
         <section aria-label="Delivery">
@@ -71,11 +74,21 @@ function PhoneOrder({ order, heardAt, around }: { order: Order; heardAt: Date | 
 function OrderTray({ order }: { order: Order }) {
   const { view: { answer: { commission, lines } }, saying } = order;
   const mayGive = commission.may.change && commission.state === "open" && lines.some((line) => line.pieces.some(isGivable));
+  const mayShare = useMayShare(commission);
+  const story = `/orders/${commission.id}/story`;
   return (
     <Tray isDead={saying.isDead}>
-      <MainAct href={`/orders/${commission.id}/story`} wide={`Story of ${commission.number}`}>Story</MainAct>
+      <OrderMain order={order} mayGive={mayGive} mayShare={mayShare} story={story} />
+      {(mayGive || mayShare) && <Act href={story}>Story</Act>}
       {(commission.may.change || commission.may.plan) && <Act spoken={`${commission.number}: something else`} onPress={() => { order.open("change"); }}>Change…</Act>}
-      {mayGive && <Act spoken={`Hand over ${commission.number}`} onPress={() => { order.open("give"); }}>Hand over…</Act>}
     </Tray>
   );
+}
+
+/** Handing over, once there is something; before, showing it to the client; for everybody else, its story. */
+function OrderMain({ order, mayGive, mayShare, story }: { order: Order; mayGive: boolean; mayShare: boolean; story: string }) {
+  const { id, number } = order.view.answer.commission;
+  if (mayGive) return <MainAct spoken={`Hand over ${number}`} onPress={() => { order.open("give"); }}>Hand over…</MainAct>;
+  if (mayShare) return <MainAct href={`/orders/${id}/share`} spoken={`Share ${number} with its client`}>Share</MainAct>;
+  return <MainAct href={story} wide={`Story of ${number}`}>Story</MainAct>;
 }
