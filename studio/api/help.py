@@ -23,6 +23,7 @@ PAGES: Final = {
     "drying-checked": "How well the drying estimates hold",
     "kilns-and-loads": "Kilns and loads",
     "orders-and-found-ware": "Orders and found ware",
+    "showing-an-order": "Showing an order to a client",
     "papers-and-test-reports": "Papers and test reports",
     "phone-and-signal": "Phone and signal",
     "climate-readings": "Climate readings",
