@@ -11,6 +11,8 @@ from typing import Final
 
 from pieces.domain.order_words import day
 from pieces.domain.sets import Counts
+from pieces.domain.stages import GLAZE_FIRED, UNFIRED
+from pieces.domain.story import Visited
 
 #: What a link to the client may show, in the order of the page.
 ITEMS: Final = (
@@ -83,6 +85,22 @@ def staged(states: Iterable[str]) -> list[tuple[str, int]]:
     counted = Counter(PLAIN[state] for state in states if state in PLAIN)
     order = list(dict.fromkeys(PLAIN.values()))
     return sorted(counted.items(), key=lambda row: -order.index(row[0]))
+
+
+def worth_telling(visits: Iterable[Visited], *, with_losses: bool) -> list[Visited]:
+    """Return the visits of a piece that a client is told of, in order of time.
+
+    Each spot once, but for a glaze firing, of which there may be two; a piece that came back from
+    a firing which was called off is told of nowhere, nor is its loss unless that was chosen.
+    """
+    found: list[Visited] = []
+    for visit in visits:
+        is_loss = visit.spot.stage == LOST
+        is_told = with_losses if is_loss else visit.spot.state in EVENTS
+        is_again = any(visit.spot == one.spot for one in found) and visit.spot != GLAZE_FIRED
+        if is_told and not is_again and visit.reason not in UNFIRED:
+            found.append(visit)
+    return found
 
 
 def expected(likely: tuple[date | None, date | None], promised: date | None) -> list[str]:

@@ -4,19 +4,19 @@ import json
 from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from typing import Any, Final
-from uuid import UUID
 from zoneinfo import ZoneInfo
 
 from firings.domain import client_words as words
 from firings.models import Share
 from pieces.domain import approval_words, order_history
 from pieces.domain.order_words import day
-from pieces.models import Commission, StageEvent, Use
+from pieces.models import Commission, Use
 from pieces.queries import approvals, frozen
 from pieces.queries.approvals import ApprovalNow
 from pieces.queries.commissions import OrderNow, orders_now, reports_of
+from pieces.queries.story import stories
 from studio.models import FrozenCopy, JournalEntry, JournalSubject, Member, Photo
 from studio.queries.frozen import copies_of
 
@@ -28,6 +28,8 @@ Shown = dict[str, Any]
 
 #: Acts about the order itself that a client may read of.
 TOLD_VERBS: Final = ("took_commission", "promised", "handed_over")
+
+A_MOMENT: Final = timedelta(microseconds=1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +97,8 @@ def _head(share: Share, zone: ZoneInfo) -> Shown:
         "studio": row.studio.name,
         "number": row.number,
         "what": row.what,
-        "until": day(share.expires_at.astimezone(zone).date()),
+        # It ends with its last day, at the midnight after it.
+        "until": day((share.expires_at - A_MOMENT).astimezone(zone).date()),
     }
 
 
@@ -199,26 +202,28 @@ def _history(seen: _Seen) -> list[Shown]:
 
 
 def _happened(seen: _Seen) -> Iterator[tuple[datetime, str, str, str]]:
-    pieces: dict[UUID, str] = {
-        piece.pk: piece.shown_mark
-        for line in seen.order.lines
-        for piece in line.pieces
-        if not piece.has_clash
-    }
-    visits: Any = StageEvent.objects.filter(piece__in=pieces)
-    for visit in visits.agreed().select_related("entry__member"):
-        text = words.EVENTS.get(visit.state, "")
-        if visit.stage == "lost" and "losses" in seen.share.shows:
-            text = words.LOST
-        if text:
-            by = seen.name(visit.entry.member)
-            yield visit.happened_at, text, by, pieces[visit.piece_id]
+    yield from _made(seen)
     own = JournalSubject.objects.filter(subject_id=seen.commission.pk).values("entry")
     acts = JournalEntry.objects.filter(pk__in=own, verb__in=TOLD_VERBS).select_related("member")
     back = JournalEntry.objects.filter(corrects__in=acts.values("pk")).values("corrects")
     for entry in acts.exclude(pk__in=back):
         text = order_history.tell_order(entry.verb, entry.facts)
         yield entry.happened_at, text, seen.name(entry.member), ""
+
+
+def _made(seen: _Seen) -> Iterator[tuple[datetime, str, str, str]]:
+    """Yield how far each piece came; what two stories are told of waits until one stands."""
+    pieces = [piece for line in seen.order.lines for piece in line.pieces if not piece.has_clash]
+    told = [
+        (piece, visit)
+        for piece, story in zip(pieces, stories(pieces).values(), strict=True)
+        for visit in words.worth_telling(story.visits, with_losses="losses" in seen.share.shows)
+    ]
+    entries = JournalEntry.objects.select_related("member").in_bulk([v.act for _, v in told])
+    for piece, visit in told:
+        by = seen.name(entries[visit.act].member) if visit.act in entries else ""
+        text = words.EVENTS.get(visit.spot.state, words.LOST)
+        yield visit.at, text, by, piece.shown_mark
 
 
 _SECTIONS = {

@@ -42,6 +42,10 @@ class TestClientPage:
         assert page.status_code == 200
         assert "Sauce boat: 2 wanted, none finished, 4 being made" in text
         assert "lost" not in text
+        assert "This page opens until 30 Nov 2026." in text
+        history = text[text.index("What happened") :]
+        assert re.search(r"<b>S0\d[^<]*</b> pressed", history)
+        assert "<b>S02</b> fired once" in history
         for word in (*STAFF, "Larkspur", "Marrowfield", "Wainfleet", "Odile", "Piet"):
             assert word not in text, word
 

@@ -18,7 +18,7 @@ export function Toggles({ legend, options, chosen, onToggle }: {
       <legend>{legend}</legend>
       {options.map(({ value, words, note }) => (
         <label key={value} class={css.choice}>
-          <input type="checkbox" checked={chosen.has(value)} onChange={() => { onToggle(value); }} />
+          <input class={css.over} type="checkbox" checked={chosen.has(value)} onChange={() => { onToggle(value); }} />
           <svg viewBox="0 0 10 20" width="10" height="20" aria-hidden="true"><path d="M0 0a10 10 0 0 1 0 20z" fill="currentColor" /></svg>
           <span>{words}{note && <span class={css.optionNote}>{note}</span>}</span>
         </label>

@@ -1,10 +1,13 @@
-from datetime import date
+from datetime import UTC, date, datetime
+from uuid import UUID
 
 import pytest
 
-from firings.domain.client_words import EVENTS, PLAIN, expected, staged, stood
+from firings.domain.client_words import EVENTS, PLAIN, expected, staged, stood, worth_telling
+from pieces.domain import stages
 from pieces.domain.sets import Counts
 from pieces.domain.stages import SPOTS, STATES
+from pieces.domain.story import Visited
 
 SOME = Counts(
     delivered=1,
@@ -39,6 +42,40 @@ class TestStaged:
     @pytest.mark.parametrize("spot", [spot for spot in SPOTS if spot.stage != "lost"], ids=str)
     def test_has_words_for_every_state(self, spot):
         assert PLAIN[spot.state]
+
+
+def visited(*spots, reason=""):
+    return [
+        Visited(spot, datetime(2026, 10, day, tzinfo=UTC), UUID(int=day), reason)
+        for day, spot in enumerate(spots, start=1)
+    ]
+
+
+class TestWorthTelling:
+    def test_tells_each_spot_once_but_every_glaze_firing(self):
+        visits = visited(
+            stages.BISQUED, stages.GLAZED, stages.GLAZE_FIRED, stages.GLAZED, stages.GLAZE_FIRED
+        )
+
+        told = worth_telling(visits, with_losses=False)
+
+        assert [one.spot.state for one in told] == [
+            "bisqued",
+            "glazed",
+            "glaze_fired",
+            "glaze_fired",
+        ]
+
+    def test_tells_of_a_loss_only_where_that_was_chosen(self):
+        visits = visited(stages.DRYING, stages.SCRAPPED)
+
+        assert len(worth_telling(visits, with_losses=False)) == 1
+        assert len(worth_telling(visits, with_losses=True)) == 2
+
+    def test_leaves_out_a_return_from_a_load_that_was_called_off(self):
+        visits = visited(stages.BONE_DRY, reason=stages.CALLED_OFF)
+
+        assert worth_telling(visits, with_losses=True) == []
 
 
 class TestExpected:

@@ -8,13 +8,13 @@ export type Shown = NonNullable<LinkWanted["shows"]>[number];
 
 /** In the order of the page. */
 export const ITEMS: readonly { value: Shown; words: string; note?: string }[] = [
-  { value: "counts", words: "How many", note: "wanted, finished, being made" },
-  { value: "delivery", words: "When", note: "the likely days and the promise" },
-  { value: "approvals", words: "What to approve", note: "the client answers there" },
-  { value: "stages", words: "How far", note: "in plain words" },
-  { value: "history", words: "What happened", note: "pressed, fired, finished" },
-  { value: "losses", words: "What was lost", note: "in the counts and in what happened" },
-  { value: "papers", words: "Papers", note: "reports, and what was signed" },
+  { value: "counts", words: "How many", note: "and finished" },
+  { value: "delivery", words: "When", note: "likely, promised" },
+  { value: "approvals", words: "To approve", note: "they answer" },
+  { value: "stages", words: "How far", note: "by stage" },
+  { value: "history", words: "Story", note: "day by day" },
+  { value: "losses", words: "Losses", note: "on the way" },
+  { value: "papers", words: "Papers", note: "signed, reports" },
 ];
 
 export const FIRST_CHOSEN: readonly Shown[] = ["counts", "delivery", "approvals", "stages", "history"];
