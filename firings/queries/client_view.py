@@ -212,12 +212,21 @@ def _happened(seen: _Seen) -> Iterator[tuple[datetime, str, str, str]]:
 
 
 def _made(seen: _Seen) -> Iterator[tuple[datetime, str, str, str]]:
-    """Yield how far each piece came; what two stories are told of waits until one stands."""
-    pieces = [piece for line in seen.order.lines for piece in line.pieces if not piece.has_clash]
+    """Yield how far each piece came; what two stories are told of waits until one stands.
+
+    Where losses are not shown, a piece that was lost is told of nowhere.
+    """
+    with_losses = "losses" in seen.share.shows
+    pieces = [
+        piece
+        for line in seen.order.lines
+        for piece in line.pieces
+        if not piece.has_clash and (with_losses or piece.stage != "lost")
+    ]
     told = [
         (piece, visit)
         for piece, story in zip(pieces, stories(pieces).values(), strict=True)
-        for visit in words.worth_telling(story.visits, with_losses="losses" in seen.share.shows)
+        for visit in words.worth_telling(story.visits, with_losses=with_losses)
     ]
     entries = JournalEntry.objects.select_related("member").in_bulk([v.act for _, v in told])
     for piece, visit in told:

@@ -46,6 +46,7 @@ class TestClientPage:
         history = text[text.index("What happened") :]
         assert re.search(r"<b>S0\d[^<]*</b> pressed", history)
         assert "<b>S02</b> fired once" in history
+        assert "S01" not in text  # it was lost, and losses were not chosen
         for word in (*STAFF, "Larkspur", "Marrowfield", "Wainfleet", "Odile", "Piet"):
             assert word not in text, word
 
@@ -59,6 +60,13 @@ class TestClientPage:
         assert "script-src 'self'" in page["Content-Security-Policy"]
         assert "<script" not in page.content.decode()
         assert "Disallow: /c/" in visitor.get("/robots.txt").content.decode()
+
+    def test_tells_of_losses_where_they_were_chosen(self, yard, visitor) -> None:
+        page = visitor.get(path_of(shared(yard, shows=["counts", "history", "losses"])))
+
+        text = page.content.decode()
+        assert "1 lost on the way" in text
+        assert "<b>S01</b> lost" in text
 
     def test_says_for_display_only_whatever_was_chosen(self, yard, visitor) -> None:
         page = visitor.get(path_of(shared(yard, "C-105", "piet", shows=["delivery"])))
