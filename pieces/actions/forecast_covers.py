@@ -42,7 +42,7 @@ def advised(studio: Studio, answers: Sequence[Answer], at: datetime) -> dict[UUI
     standing = [
         (answer, state)
         for answer, state in zip(answers, states, strict=True)
-        if answer.question.part.is_out and state.advanced_to_s == now_s
+        if answer.question.part.may_be_covered and state.advanced_to_s == now_s
     ]
     changes = _changes(studio, now)
     plans = plan_covers(
@@ -128,7 +128,9 @@ def _meetings(
     found: dict[UUID, dict[str, Any]] = {}
     for piece, parts in wanted.items():
         asked = [
-            PartNow(state, answer.question.part.cover if answer.question.part.is_out else None)
+            PartNow(
+                state, answer.question.part.cover if answer.question.part.may_be_covered else None
+            )
             for answer, state in pieces[piece]
         ]
         if len({part.state.draws for part in asked}) > 1:

@@ -10,7 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping
 from datetime import UTC, datetime, timedelta
 from typing import Final
-from uuid import UUID
+from uuid import UUID, uuid5
 
 from pieces.domain.covering import words
 from pieces.domain.covering.keeping import advice, worst
@@ -106,12 +106,8 @@ def _rooms(studio: Studio, at: datetime) -> Iterator[Wish]:
             groups[_maker(piece), room].append((piece, changed_at))
     for (maker, room), found in groups.items():
         changed_at = min(changed for _, changed in found)
-        yield (
-            maker,
-            _room_about([piece for piece, _ in found], places, room),
-            changed_at,
-            changed_at,
-        )
+        about = _room_about([piece for piece, _ in found], places, room, maker)
+        yield maker, about, changed_at, changed_at
 
 
 def _changed_at(piece: Piece, sky: air.Sky) -> datetime | None:
@@ -126,14 +122,16 @@ def _changed_at(piece: Piece, sky: air.Sky) -> datetime | None:
     return last_at if is_other else None
 
 
-def _room_about(pieces: Iterable[Piece], places: Mapping[UUID, Place], room: UUID) -> About:
+def _room_about(
+    pieces: Iterable[Piece], places: Mapping[UUID, Place], room: UUID, maker: Member
+) -> About:
     marks = [piece.shown_mark for piece in pieces]
     more = f" and {len(marks) - MARKS_SHOWN} more" if len(marks) > MARKS_SHOWN else ""
     return About(
         cause=ROOM,
         grade="C",
         kind="place",
-        object_id=room,
+        object_id=uuid5(room, str(maker.pk)),  # each maker's own ware there
         mark=places[room].name,
         title=f"{places[room].name} is drier or warmer than when you covered.",
         body=f"Look at {', '.join(marks[:MARKS_SHOWN])}{more}: their covers were for damper air.",

@@ -39,9 +39,15 @@ class WetPart:
     stays: tuple[tuple[datetime, UUID | None], ...]
     begun_at: datetime
     cover: CoverWord = CoverWord.OPEN
+    is_shut_in: bool = False
     air_m_s: float = 0.0
     thinnest_m: float | None = None
     assumed: tuple[str, ...] = field(default=())
+
+    @property
+    def may_be_covered(self) -> bool:
+        """Whether its cover is what lets it dry: it is out, and in no damp cupboard."""
+        return self.is_out and not self.is_shut_in
 
     @property
     def is_out(self) -> bool:
@@ -133,6 +139,7 @@ def _wet_part(
         stays=tuple(stays),
         begun_at=begun_at,
         cover=standings[-1].factor_cover if standings else CoverWord.OPEN,
+        is_shut_in=bool(standings) and standings[-1].is_in_cupboard,
         air_m_s=air_m_s,
         thinnest_m=part.design_part.thinnest_mm / 1000.0,
         assumed=tuple(assumed),

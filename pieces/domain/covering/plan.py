@@ -157,10 +157,16 @@ class _Way:
 
 
 def covered(state: Ensemble, cover: Cover) -> Ensemble:
-    """Return an ensemble as it stands, under `cover` from where it has come to."""
+    """Return an ensemble as it stands, under `cover` from where it has come to.
+
+    A plaster bat that it stands on goes on drawing.
+    """
     at = state.advanced_to_s
+    met = [event for event in state.problem.events if round(event.at_s) <= at]
+    under = met[-1].inner.plaster if met else None
+    bat = replace(under, free_water_fraction=None) if under is not None else None
     before = tuple(event for event in state.problem.events if round(event.at_s) < at)
-    events = (*before, out_of_mould(at, state.problem.section, cover=cover))
+    events = (*before, out_of_mould(at, state.problem.section, cover=cover, bat=bat))
     return replace(state, problem=replace(state.problem, events=events))
 
 

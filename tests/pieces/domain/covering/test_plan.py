@@ -5,7 +5,8 @@ from itertools import pairwise
 import pytest
 
 from pieces.domain.covering import LIMIT, CoverStep, PieceNow, plan_covers
-from pieces.domain.drying import Cover, Section, Shape
+from pieces.domain.covering.plan import covered
+from pieces.domain.drying import Cover, Plaster, Section, Shape, out_of_mould
 from tests.pieces.domain.covering.standing import HOUR_S, after, piece
 
 EVERY_THIRD_HOUR = list(range(0, 14 * 24 * HOUR_S, 3 * HOUR_S))
@@ -18,6 +19,18 @@ THIN = Section(Shape.FLAT, 0.004)
 def plan(section: Section, hours: list[int], cover: Cover = Cover.OPEN):
     (found,) = plan_covers([PieceNow(piece(section, cover=cover), cover)], hours)
     return found
+
+
+class TestCovered:
+    def test_leaves_a_piece_on_its_plaster_bat(self) -> None:
+        bat = Plaster(0.1, thickness_m=0.025, outside_factor=0.5)
+        on_bat = piece(WALL, events=(out_of_mould(0, WALL, bat=bat),))
+
+        found = covered(after(on_bat, 3), Cover.LOOSE).problem.events[-1]
+
+        assert found.inner.plaster is not None
+        assert found.inner.plaster.free_water_fraction is None
+        assert found.is_covered
 
 
 class TestPlanCovers:
