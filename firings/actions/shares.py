@@ -33,7 +33,7 @@ class LinkUnknown(Missing):
 
 class LinkEndsOddly(Unworkable):
     code = "link-ends-oddly"
-    title = "A link ends after today, and within two years."
+    title = "A link opens until a day that is to come, within two years."
 
 
 class NothingShown(Unworkable):
@@ -102,7 +102,7 @@ def check(
 ) -> None:
     """Raise `LinkEndsOddly` or `NothingShown` where no such link can be made."""
     if not timedelta(0) < ends_at(commission, expires_on) - at <= LONGEST:
-        raise LinkEndsOddly("Choose another last day.", pointer="#/expires_on")
+        raise LinkEndsOddly("Choose today or a later day, within two years.", pointer="#/expires_on")
     if kind == Share.Kind.CLIENT and not shows and not photo_ids:
         raise NothingShown("Nothing of the order is chosen yet.", pointer="#/shows")
 
