@@ -49,7 +49,7 @@ export function useShareScreen(orderId: string): Screen<OrderAnswer> & { again: 
 
 /** What an order's client was asked; nothing while it has not been heard. */
 export function useApprovals(orderId: string): readonly Approval[] {
-  const screen = useScreen<ApprovalsAnswer>(`commissions/${orderId}/approvals/`, { every_s: 300 });
+  const screen = useScreen<ApprovalsAnswer>(`commissions/${orderId}/approvals/`);
   const acts = useKeptActs();
   return screen.state === "ready" ? approvalsView(screen.value, acts, orderId) : [];
 }
