@@ -102,7 +102,9 @@ def check(
 ) -> None:
     """Raise `LinkEndsOddly` or `NothingShown` where no such link can be made."""
     if not timedelta(0) < ends_at(commission, expires_on) - at <= LONGEST:
-        raise LinkEndsOddly("Choose today or a later day, within two years.", pointer="#/expires_on")
+        raise LinkEndsOddly(
+            "Choose today or a later day, within two years.", pointer="#/expires_on"
+        )
     if kind == Share.Kind.CLIENT and not shows and not photo_ids:
         raise NothingShown("Nothing of the order is chosen yet.", pointer="#/shows")
 
