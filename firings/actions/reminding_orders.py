@@ -42,7 +42,9 @@ def judge_promises(*, studio: Studio, at: datetime) -> int:
     for one in seen:
         _keep(one, at)
     risky = [one for one in seen if one.is_at_risk]
-    _take_back(studio, risky)
+    # Orders that are no longer at risk, or closed, are told of no more.
+    still = {(CAUSE, one.order.commission.pk) for one in risky}
+    reminders.withdraw_all_but(studio=studio, causes=[CAUSE], still=still)
     owners = people.with_role(studio, Role.OWNER) if risky else []
     for one in risky:
         maker = one.order.commission.maker
@@ -106,11 +108,3 @@ def _about(seen: Outlook) -> About:
         body=" ".join([f"{seen.words.capitalize()}.", *risks[:2]]),
         link=f"/orders/{commission.pk}",
     )
-
-
-def _take_back(studio: Studio, risky: list[Outlook]) -> None:
-    """Withdraw what was set about orders that are no longer at risk, or closed."""
-    still = {one.order.commission.pk for one in risky}
-    pending = Reminder.objects.filter(studio=studio, cause=CAUSE, state__in=reminders.OPEN)
-    for object_id in set(pending.values_list("object_id", flat=True)) - still:
-        reminders.withdraw(studio=studio, object_id=object_id, causes=[CAUSE])

@@ -16,7 +16,7 @@ from firings.queries.told import points_of
 from studio.actions import reminders
 from studio.actions.reminders import About
 from studio.domain.telling import Grade
-from studio.models import Member, Reminder, Studio
+from studio.models import Member, Studio
 
 from . import telling
 
@@ -54,7 +54,8 @@ def tell_minders(*, studio: Studio, at: datetime) -> int:
         reminders.set_for(
             studio=studio, person=person, about=about, due_at=due_at, at=at, round=turn
         )
-    _take_back(studio, wishes)
+    wanted = {(about.cause, about.object_id) for _, about, _, _ in wishes}
+    reminders.withdraw_all_but(studio=studio, causes=CAUSES, still=wanted)
     return len(wishes)
 
 
@@ -115,15 +116,6 @@ def _may_open(load: Load, due_at: datetime, words: str, at: datetime) -> Iterato
     people = [*([load.watcher] if load.watcher else []), *telling.technicians(load.studio)]
     for person in dict.fromkeys(people):
         yield person, _about(MAY_OPEN, "B", load, title, words), due_at, 0
-
-
-def _take_back(studio: Studio, wishes: list[Wish]) -> None:
-    wanted = {(about.cause, about.object_id) for _, about, _, _ in wishes}
-    pending = Reminder.objects.filter(
-        studio=studio, cause__in=CAUSES, state__in=reminders.OPEN
-    ).values_list("cause", "object_id")
-    for cause, object_id in set(pending) - wanted:
-        reminders.withdraw(studio=studio, object_id=object_id, causes=[cause])
 
 
 def _about(cause: str, grade: Grade, load: Load, title: str, body: str) -> About:

@@ -11,7 +11,7 @@ from moulds.queries.sets import SetNow
 from studio.actions import reminders
 from studio.actions.reminders import About
 from studio.domain.hours import ONE_DAY, instant
-from studio.models import Member, Reminder, Studio
+from studio.models import Member, Studio
 from studio.permissions import Role
 from studio.queries.people import with_role
 
@@ -42,7 +42,8 @@ def _tell_studio(studio: Studio, at: datetime) -> None:
     due_at = next_friday(at, ZoneInfo(studio.zone))
     everything = sets.now_of(sets.all_of(studio), studio=studio, at=at)
     abouts = [(row, about) for row in everything for about in _abouts(row, at)]
-    _withdraw_all_but(studio, {(about.cause, about.object_id) for _, about in abouts})
+    still = {(about.cause, about.object_id) for _, about in abouts}
+    reminders.withdraw_all_but(studio=studio, causes=CAUSES, still=still)
     owners: list[Member] = with_role(studio, Role.OWNER)
     for row, about in abouts:
         owner = row.mould_set.owner
@@ -81,11 +82,3 @@ def _about(row: SetNow, cause: str, body: str) -> About:
         body=body,
         link=f"/moulds/{row.mould_set.pk}",
     )
-
-
-def _withdraw_all_but(studio: Studio, still: set[tuple[str, object]]) -> None:
-    told = Reminder.objects.filter(
-        studio=studio, cause__in=CAUSES, state__in=reminders.OPEN
-    ).values_list("cause", "object_id")
-    for cause, object_id in set(told) - still:
-        reminders.withdraw(studio=studio, object_id=object_id, causes=[cause])

@@ -15,7 +15,7 @@ from pieces.domain.window_store import restored
 from pieces.models import Forecast, Part, Piece
 from studio.actions import reminders
 from studio.actions.reminders import About
-from studio.models import Member, Place, Reminder, Studio
+from studio.models import Member, Place, Studio
 
 DEMOULD: Final = "demould_window_opens"
 JOIN: Final = "joining_window_closes"
@@ -39,7 +39,9 @@ def tell_makers(*, studio: Studio, at: datetime) -> int:
         reminders.set_for(
             studio=studio, person=person, about=about, due_at=due_at, at=at, heard_at=known_since
         )
-    _take_back(studio, wishes)
+    # Somebody did it, or the piece moved on.
+    wanted = {(about.cause, about.object_id) for _, about, _, _ in wishes}
+    reminders.withdraw_all_but(studio=studio, causes=CAUSES, still=wanted)
     return len(due)
 
 
@@ -122,16 +124,6 @@ def _dry(forecasts: list[Forecast]) -> Iterator[Wish]:
         )
         since = max(row.known_since for row in rows if row.known_since is not None)
         yield _maker(piece), about, due_at, since
-
-
-def _take_back(studio: Studio, wishes: list[Wish]) -> None:
-    """Withdraw what the windows no longer ask for: somebody did it, or the piece moved on."""
-    wanted = {(about.cause, about.object_id) for _, about, _, _ in wishes}
-    pending = Reminder.objects.filter(
-        studio=studio, cause__in=CAUSES, state__in=reminders.OPEN
-    ).values_list("cause", "object_id")
-    for cause, object_id in set(pending) - wanted:
-        reminders.withdraw(studio=studio, object_id=object_id, causes=[cause])
 
 
 def _about(

@@ -30,7 +30,8 @@ def tell_of_approvals(*, studio: Studio, at: datetime) -> int:
             if not _is_let_go(row):
                 _set(row, turn, due_at, at)
                 wanted += 1
-    _take_back(studio, {row.pk for row in waiting})
+    still = {(DUE, row.pk) for row in waiting}
+    reminders.withdraw_all_but(studio=studio, causes=[DUE], still=still)
     return wanted
 
 
@@ -73,9 +74,3 @@ def _set(row: Approval, turn: int, due_at: datetime, at: datetime) -> None:
         round=turn,
         heard_at=row.entry.written_at,
     )
-
-
-def _take_back(studio: Studio, still: set[object]) -> None:
-    pending = Reminder.objects.filter(studio=studio, cause=DUE, state__in=reminders.OPEN)
-    for object_id in set(pending.values_list("object_id", flat=True)) - still:
-        reminders.withdraw(studio=studio, object_id=object_id, causes=[DUE])

@@ -19,7 +19,7 @@ from pieces.models import Forecast, Piece
 from pieces.queries import looks
 from studio.actions import reminders
 from studio.actions.reminders import About
-from studio.models import Member, Place, Reminder, Studio
+from studio.models import Member, Place, Studio
 from studio.queries import air
 
 CHANGE: Final = "cover_changes"
@@ -43,11 +43,7 @@ def tell_of_covers(*, studio: Studio, at: datetime) -> int:
             studio=studio, person=person, about=about, due_at=due_at, at=at, heard_at=heard_at
         )
     wanted = {(about.cause, about.object_id) for _, about, _, _ in wishes}
-    pending = Reminder.objects.filter(
-        studio=studio, cause__in=CAUSES, state__in=reminders.OPEN
-    ).values_list("cause", "object_id")
-    for cause, object_id in set(pending) - wanted:
-        reminders.withdraw(studio=studio, object_id=object_id, causes=[cause])
+    reminders.withdraw_all_but(studio=studio, causes=CAUSES, still=wanted)
     return len(due)
 
 

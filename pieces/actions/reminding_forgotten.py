@@ -17,7 +17,7 @@ from pieces.models import Piece
 from studio.actions import reminders
 from studio.actions.reminders import About
 from studio.domain.hours import instant
-from studio.models import Away, JournalSubject, Member, Reminder, Studio
+from studio.models import Away, JournalSubject, Member, Studio
 from studio.permissions import Role
 from studio.queries import people
 
@@ -50,7 +50,8 @@ def tell_of_forgotten(*, studio: Studio, at: datetime) -> int:
             round=turn,
             heard_at=heard_at,
         )
-    _take_back(studio, {pieces[0].pk for pieces in groups})
+    still = {(CAUSE, pieces[0].pk) for pieces in groups}
+    reminders.withdraw_all_but(studio=studio, causes=[CAUSE], still=still)
     return len(wishes)
 
 
@@ -139,12 +140,6 @@ def _heard(pieces: Iterable[Piece]) -> dict[UUID, datetime]:
     rows = JournalSubject.objects.filter(subject_id__in=[piece.pk for piece in pieces])
     last = rows.values_list("subject_id").annotate(last=Max("entry__written_at"))
     return {subject_id: at for subject_id, at in last if at is not None}
-
-
-def _take_back(studio: Studio, still: set[UUID]) -> None:
-    pending = Reminder.objects.filter(studio=studio, cause=CAUSE, state__in=reminders.OPEN)
-    for object_id in set(pending.values_list("object_id", flat=True)) - still:
-        reminders.withdraw(studio=studio, object_id=object_id, causes=[CAUSE])
 
 
 def _day(moment: datetime, zone: ZoneInfo) -> date:

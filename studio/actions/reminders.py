@@ -3,6 +3,7 @@
 Apps above set them from their sweeps; nothing is ever addressed to a client here.
 """
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Final, Literal
@@ -118,6 +119,18 @@ def withdraw(*, studio: Studio, object_id: UUID, causes: list[str] | None = None
     if causes is not None:
         pending = pending.filter(cause__in=causes)
     return pending.update(state=State.WITHDRAWN)
+
+
+def withdraw_all_but(
+    *, studio: Studio, causes: Collection[str], still: Collection[tuple[str, UUID]]
+) -> None:
+    """Take back what a sweep no longer asks for.
+
+    `still` holds the (cause, thing) that it does ask for, of the `causes` that are its own.
+    """
+    pending = Reminder.objects.filter(studio=studio, cause__in=causes, state__in=OPEN)
+    for cause, object_id in set(pending.values_list("cause", "object_id")) - set(still):
+        withdraw(studio=studio, object_id=object_id, causes=[cause])
 
 
 @transaction.atomic

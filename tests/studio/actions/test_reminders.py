@@ -205,3 +205,17 @@ class TestWithdraw:
         assert taken_back == 1
         states = dict(Reminder.objects.values_list("cause", "state"))
         assert states == {"cover": "done", "demould": "withdrawn", "join": "due"}
+
+
+class TestWithdrawAllBut:
+    def test_takes_back_of_its_own_causes_what_is_not_asked_for_any_more(self, studio, set_for):
+        set_for()
+        set_for(about(cause="join"))
+        set_for(about(cause="cover"))
+
+        reminders.withdraw_all_but(
+            studio=studio, causes=["demould", "join"], still={("join", PIECE)}
+        )
+
+        states = dict(Reminder.objects.values_list("cause", "state"))
+        assert states == {"demould": "withdrawn", "join": "due", "cover": "due"}
