@@ -10,10 +10,9 @@ from typing import Any, Final
 from django.conf import settings
 
 from pieces.actions.learning import Lore, groups_of
-from pieces.domain.drying import BODIES, Belief, Ensemble, Exchange, Problem
+from pieces.domain.drying import Belief, Ensemble, Problem
 from pieces.domain.learning import Groups
 from pieces.domain.learning.looks import Look, digest, ordered
-from pieces.domain.what_if import convection_w_m2_k
 from pieces.models import Forecast
 from pieces.queries import air, looks
 from pieces.queries.drying import WetPart
@@ -90,14 +89,8 @@ def questions(
         own = tuple(ordered(seen.get(part.part_id, ()), part.begun_at.timestamp()))
         row, groups = kept.get(part.part_id), groups_of(part, own, room_of)
         sky = skies.over(part.stays, since=part.begun_at)
-        problem = Problem(
-            BODIES[part.body],
-            part.section,
-            part.events,
-            sky.climate,
-            Exchange(convection_w_m2_k(part.air_m_s)),
-            belief=_drawn_from(row, digest(own)) or lore.belief.of_piece(groups),
-        )
+        belief = _drawn_from(row, digest(own)) or lore.belief.of_piece(groups)
+        problem = part.problem(sky.climate, belief)
         few = settings.IS_EMBEDDED and part.piece_id not in looked_at
         draws = DRAWS_UNSEEN if few else DRAWS
         yield Question(part, sky, own, groups, problem, draws, row, name)

@@ -18,12 +18,11 @@ from uuid import UUID
 
 from django.db import transaction
 
-from pieces.domain.drying import BODIES, Batch, Exchange, Problem, ensemble, simulate
+from pieces.domain.drying import Batch, Problem, ensemble, simulate
 from pieces.domain.learning import FIRST, Groups, StudioBelief, learn
 from pieces.domain.learning import Lesson as Taught
 from pieces.domain.learning.keeping import kept, restored
 from pieces.domain.learning.looks import Look, asked, counted, digest, ordered
-from pieces.domain.what_if import convection_w_m2_k
 from pieces.models import Learned, Lesson
 from pieces.queries import air, drying, looks
 from pieces.queries.drying import WetPart
@@ -61,22 +60,18 @@ class _Question:
         return datetime.fromtimestamp(measured_s, tz=UTC) if measured_s is not None else None
 
 
-def lore_of(studio: Studio) -> Lore:
-    """Return what the studio believes as last reckoned."""
-    row = Learned.objects.filter(studio=studio).first()
-    if row is None:
-        return Lore(FIRST, {})
-    return Lore(StudioBelief.from_json(row.belief), row.checks)
-
-
 def relearn(*, studio: Studio, at: datetime) -> Lore:
     """Take what was written since the last time into the belief; quick when nothing was."""
     row = Learned.objects.filter(studio=studio).first()
     seq = journal.highest_seq(studio)
     if row is not None and row.seq == seq:
-        return Lore(StudioBelief.from_json(row.belief), row.checks)
+        return _lore(row)
     with transaction.atomic():
-        _renew(studio, since=row.seq if row is not None else 0, at=at)
+        is_other = _renew(studio, since=row.seq if row is not None else 0, at=at)
+        if row is not None and not is_other:
+            # What was written teaches nothing: the lessons are what they were, so is the belief.
+            Learned.objects.filter(pk=row.pk).update(seq=seq)
+            return _lore(row)
         belief, checks = _folded(studio)
         Learned.objects.update_or_create(
             studio=studio,
@@ -89,6 +84,10 @@ def relearn(*, studio: Studio, at: datetime) -> Lore:
             },
         )
     return Lore(belief, checks)
+
+
+def _lore(row: Learned) -> Lore:
+    return Lore(StudioBelief.from_json(row.belief), row.checks)
 
 
 def told_again(*, studio: Studio, at: datetime) -> StudioBelief:
@@ -112,10 +111,10 @@ def _telling(found: Mapping[UUID, Sequence[Look]]) -> dict[UUID, tuple[Look, ...
     return {part: tuple(ordered(seen)) for part, seen in found.items() if counted(seen) > 0}
 
 
-def _renew(studio: Studio, *, since: int, at: datetime) -> None:
-    """Bring the lessons up to what is written by now."""
+def _renew(studio: Studio, *, since: int, at: datetime) -> bool:
+    """Bring the lessons up to what is written by now; return whether any is another one."""
     found = _telling(looks.looks_of(studio))
-    Lesson.objects.of(studio).exclude(part_id__in=found).delete()
+    gone, _ = Lesson.objects.of(studio).exclude(part_id__in=found).delete()
     rows = {row.part_id: row for row in Lesson.objects.of(studio)}
     touched = _touched(studio, since, rows)
     questions = _questions(
@@ -140,6 +139,7 @@ def _renew(studio: Studio, *, since: int, at: datetime) -> None:
                 "answers": answers,
             },
         )
+    return bool(gone or stale)
 
 
 def _is_stale(question: _Question, row: Lesson | None) -> bool:
@@ -199,11 +199,7 @@ def _question(
 ) -> _Question:
     sky = skies.over(part.stays, since=part.begun_at)
     groups = groups_of(part, seen, room_of)
-    belief = FIRST.of_piece(groups)
-    exchange = Exchange(convection_w_m2_k(part.air_m_s))
-    problem = Problem(
-        BODIES[part.body], part.section, part.events, sky.climate, exchange, belief=belief
-    )
+    problem = part.problem(sky.climate, FIRST.of_piece(groups))
     end_s = _end_s(seen)
     air_key = sky.digest(datetime.fromtimestamp(end_s, tz=UTC))
     said = repr((problem.key(end_s), air_key, digest(seen), groups))

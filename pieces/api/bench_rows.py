@@ -96,9 +96,6 @@ def confidence(checks: int) -> Shown:
     return {"basis": "checks" if checks >= FEWEST_CHECKS else "guess", "checks": checks}
 
 
-GUESS = confidence(0)
-
-
 def _cover_next(covering: Covering | None) -> Shown | None:
     steps = shown_covering(covering)["steps"] if covering is not None else []
     return steps[0] if steps else None

@@ -19,7 +19,6 @@ from pieces.domain.drying import (
     Cover,
     Curve,
     Ensemble,
-    Exchange,
     Plaster,
     Problem,
     ReadinessWindows,
@@ -27,9 +26,11 @@ from pieces.domain.drying import (
     Shape,
     curve,
     ensemble,
+    exchange_in,
     readiness,
     simulate,
 )
+from pieces.domain.drying.problem import STILL_AIR
 from pieces.domain.drying.surface import vapour_conductance_m_s
 from pieces.domain.drying.windows import quantiles
 from pieces.domain.schedule import Standing, face_events
@@ -45,14 +46,6 @@ SOUND_AIR_C: Final = (5.0, 30.0)
 SOUND_HUMIDITY: Final = (0.20, 0.95)
 REFERENCE_MM: Final = {Shape.FLAT: 8.0, Shape.ROD: 16.0, Shape.LUMP: 16.0}
 MOST_TIMES_REFERENCE: Final = 3.0
-
-# Air along a flat plate, laminar: Nu = 0.664 Re^1/2 Pr^1/3 (E. Pohlhausen 1921, in any textbook
-# of heat transfer; from memory). Air at 20 °C; a plate as long as a mug is high.
-PLATE_M: Final = 0.15
-AIR_VISCOSITY_M2_S: Final = 1.51e-5
-AIR_CONDUCTIVITY_W_M_K: Final = 0.0257
-PRANDTL: Final = 0.71
-STILL_W_M2_K: Final = Exchange().convection_w_m2_k
 
 SOURCE: Final = (
     "Natch's own model of drying in one dimension; convection along a flat plate by "
@@ -109,13 +102,6 @@ class Told:
     curve: Curve | None
     working: tuple[str, ...]
     warnings: tuple[tuple[str, str], ...] = field(default=())
-
-
-def convection_w_m2_k(air_m_s: float) -> float:
-    """Return the heat transfer coefficient in air that moves at `air_m_s`, from 0 to 5."""
-    reynolds = air_m_s * PLATE_M / AIR_VISCOSITY_M2_S
-    nusselt = 0.664 * float(np.sqrt(reynolds) * np.cbrt(PRANDTL))
-    return max(STILL_W_M2_K, nusselt * AIR_CONDUCTIVITY_W_M_K / PLATE_M)
 
 
 def unsound(asked: Asked) -> list[str]:
@@ -187,7 +173,7 @@ def _begun(asked: Asked, out_h: float | None) -> Ensemble:
             Standing(asked.begins_s + cover.from_h * HOUR_S, cover.cover) for cover in asked.covers
         ],
     )
-    exchange = Exchange(convection_w_m2_k(asked.air_m_s))
+    exchange = exchange_in(asked.air_m_s)
     problem = Problem(asked.body, asked.section, events, _climate(asked), exchange)
     return ensemble(problem, DRAWS)
 
@@ -210,10 +196,10 @@ def _hour(at_s: int) -> int:
 
 def _working(asked: Asked) -> tuple[str, ...]:
     section, body, air = asked.section, asked.body, asked.air[-1]
-    heat = convection_w_m2_k(asked.air_m_s)
+    heat = exchange_in(asked.air_m_s).convection_w_m2_k
     k_mm_s = 1000.0 * float(vapour_conductance_m_s(heat))
     vapour_g_m3 = 1000.0 * float(moist_air.vapour_density_kg_m3(air.air_c, air.humidity_fraction))
-    moves = f"air at {asked.air_m_s:g} m/s" if heat > STILL_W_M2_K else "still air"
+    moves = f"air at {asked.air_m_s:g} m/s" if heat > STILL_AIR.convection_w_m2_k else "still air"
     limits = (
         f"leather-hard {_percent(body.leather_opens_kg_per_kg)} to "
         f"{_percent(body.leather_closes_kg_per_kg)}, shrinkage ends at "

@@ -12,8 +12,18 @@ from uuid import UUID
 from django.db.models import QuerySet
 
 from moulds.models import MouldWeighing
+from pieces.domain.drying import (
+    BODIES,
+    Belief,
+    Climate,
+    FaceEvent,
+    Plaster,
+    Problem,
+    Section,
+    Shape,
+    exchange_in,
+)
 from pieces.domain.drying import Cover as CoverWord
-from pieces.domain.drying import FaceEvent, Plaster, Section, Shape
 from pieces.domain.drying.sections import BOARD_FACTOR, HOLLOW_FACTOR
 from pieces.domain.schedule import Standing, face_events
 from pieces.models import Cover, Move, Part, Piece, StageEvent
@@ -43,6 +53,17 @@ class WetPart:
     air_m_s: float = 0.0
     thinnest_m: float | None = None
     assumed: tuple[str, ...] = field(default=())
+
+    def problem(self, climate: Climate, belief: Belief) -> Problem:
+        """Return what the drying model is asked of it, in that air and drawn from that belief."""
+        return Problem(
+            BODIES[self.body],
+            self.section,
+            self.events,
+            climate,
+            exchange_in(self.air_m_s),
+            belief,
+        )
 
     @property
     def may_be_covered(self) -> bool:

@@ -51,6 +51,7 @@ from pieces.domain.drying.checks import faults
 from pieces.domain.drying.climate import Climate, Reading, climate_from, constant_climate
 from pieces.domain.drying.curve import Curve, curve
 from pieces.domain.drying.draws import ensemble
+from pieces.domain.drying.moving_air import exchange_in
 from pieces.domain.drying.problem import (
     STAGES,
     Batch,
@@ -116,6 +117,7 @@ __all__ = [
     "constant_climate",
     "curve",
     "ensemble",
+    "exchange_in",
     "faults",
     "in_mould",
     "latest",

@@ -28,7 +28,6 @@ LN2_LOW: Final = 1.90821492927058770002e-10
 LARGEST: Final = 708.0
 BIAS: Final = 1023
 MANTISSA_BITS: Final = 52
-MANTISSA: Final = (1 << 52) - 1
 ROOT_HALF_BITS: Final = 0x3FE6A09E667F3BCD  # of sqrt(1/2)
 
 # Fused products keep infinities and numbers that are none, which other short cuts do not.

@@ -54,8 +54,8 @@ class Factor:
 
     predicted : (draws,), the number by each draw
     who : whose touch moves it (the number less the touch is what counts), or nobody's
-    scale : (wetter, drier) steps of a touch [kg/kg], infinite where there is none; or None where
-    the look is a ratio of masses, `ratio`
+    steps : (wetter, drier) of a touch [kg/kg], infinite where there is none
+    ratio : of masses, where the look is a weighing; then `steps` says nothing
     """
 
     predicted: Floats

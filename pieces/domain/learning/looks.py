@@ -6,7 +6,6 @@ import hashlib
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
@@ -17,8 +16,6 @@ from pieces.domain.drying.windows import limits_kg_per_kg
 from pieces.domain.learning.likelihood import Feel, Limits, Seen, StillInMould, Touched, Weighed
 
 Floats = NDArray[np.float64]
-
-FEELS: Final = frozenset(feel.value for feel in Feel)
 
 
 class LookKind(StrEnum):
@@ -52,7 +49,7 @@ def digest(looks: Sequence[Look]) -> str:
 
 
 def ordered(looks: Sequence[Look], since_s: float = -np.inf) -> list[Look]:
-    """Return the looks in order of time; a first weighing alone says nothing and stays."""
+    """Return the looks from an instant on, in order of time."""
     return sorted((look for look in looks if look.at_s >= since_s), key=lambda look: look.at_s)
 
 

@@ -12,7 +12,6 @@ from pieces.domain.what_if import (
     Asked,
     CoverFrom,
     Mould,
-    convection_w_m2_k,
     unsound,
     what_if,
 )
@@ -26,18 +25,6 @@ def bisque_h(asked: Asked) -> float:
     windows = what_if(asked).windows
     assert windows is not None
     return (windows.bisque.p50_s - asked.begins_s) / HOUR_S
-
-
-class TestConvectionWM2K:
-    @pytest.mark.parametrize(
-        ("air_m_s", "expected"), [(0.1, 3.20), (0.3, 5.53), (1.0, 10.1), (3.0, 17.5)]
-    )
-    def test_is_that_of_a_flat_plate(self, air_m_s, expected):
-        # Reckoned apart from this code, by Nu = 0.664 Re^1/2 Pr^1/3 over 0.15 m of air at 20 °C.
-        assert convection_w_m2_k(air_m_s) == pytest.approx(expected, rel=0.01)
-
-    def test_is_never_less_than_still_air(self):
-        assert convection_w_m2_k(0.0) == convection_w_m2_k(0.05) == 3.0
 
 
 class TestUnsound:

@@ -19,10 +19,10 @@ from pieces.domain.drying import (
     Section,
     Shape,
     constant_climate,
+    exchange_in,
     simulate,
 )
 from pieces.domain.drying.draws import ensemble_of
-from pieces.domain.what_if import convection_w_m2_k
 from tests.pieces.domain.drying.problems import HOUR_S, RED, rows
 
 BOTH_OPEN = (FaceEvent(0.0, inner=Face(1.0), outer=Face(1.0)),)
@@ -98,7 +98,9 @@ class TestSimulate:
         assert np.max(np.abs(off)) < 0.035
 
     def test_needs_the_air_of_a_shop_for_the_cast_plates(self) -> None:
-        still_air, a_metre_a_second = convection_w_m2_k(0.0), convection_w_m2_k(1.0)
+        still_air, a_metre_a_second = (
+            exchange_in(air_m_s).convection_w_m2_k for air_m_s in (0.0, 1.0)
+        )
 
         needed = [convection_needed(mm / 1000.0) for mm in (6, 8, 10)]
 
