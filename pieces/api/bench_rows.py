@@ -6,7 +6,7 @@ from datetime import datetime
 from typing import Any
 
 from moulds.domain.words import ordinal
-from pieces.domain.drying import Quantiles, Stage, Window
+from pieces.domain.drying import Quantiles, ReadinessWindows, Stage, Window
 from pieces.domain.stages import words
 from pieces.models import Part, Piece
 from pieces.queries.bench import Bench, JoinRow, Row
@@ -195,6 +195,16 @@ def shown_person(member: Member | None) -> Shown | None:
     if member is None:
         return None
     return {"id": str(member.pk), "first_name": member.first_name, "initials": member.initials}
+
+
+def shown_windows(windows: ReadinessWindows) -> Shown:
+    """Return every window of a piece or part."""
+    return {
+        "demould": shown_window(windows.demould),
+        "join": shown_window(windows.join),
+        "shrinkage_ended": shown_quantiles(windows.shrinkage_ended),
+        "bisque": shown_quantiles(windows.bisque),
+    }
 
 
 def shown_window(window: Window | None) -> Shown | None:

@@ -23,6 +23,23 @@ class WindowOut(serializers.Serializer[Any]):
     closes = QuantilesOut(allow_null=True)
 
 
+class CurveOut(serializers.Serializer[Any]):
+    """Water left, 1 as pressed to 0 at rest with the room's air; `known_points` of it are past."""
+
+    t_at = serializers.ListField(child=serializers.DateTimeField())
+    p10 = serializers.ListField(child=serializers.FloatField())
+    p50 = serializers.ListField(child=serializers.FloatField())
+    p90 = serializers.ListField(child=serializers.FloatField())
+    known_points = serializers.IntegerField()
+
+
+class WindowsOut(serializers.Serializer[Any]):
+    demould = WindowOut()
+    join = WindowOut()
+    shrinkage_ended = QuantilesOut()
+    bisque = QuantilesOut()
+
+
 class ConfidenceOut(serializers.Serializer[Any]):
     basis = serializers.ChoiceField(choices=["guess", "checks"])
     checks = serializers.IntegerField()

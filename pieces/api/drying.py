@@ -13,7 +13,7 @@ from rest_framework.request import Request
 from rest_framework.response import Response
 
 from pieces.domain import drying_words, weighing_curve
-from pieces.domain.drying import BODIES, SOURCES, ReadinessWindows
+from pieces.domain.drying import BODIES, SOURCES
 from pieces.models import Piece
 from pieces.queries import readiness
 from pieces.queries.readiness import Drying, Evidence
@@ -21,29 +21,10 @@ from studio.api.views import StudioView
 from studio.permissions import Need, Permission
 from studio.queries import journal
 
-from .bench_rows import confidence, shown_quantiles, shown_window
-from .bench_shapes import ConfidenceOut, QuantilesOut, WindowOut
+from .bench_rows import confidence, shown_windows
+from .bench_shapes import ConfidenceOut, CurveOut, WindowsOut
 from .covering_shown import CoveringOut, shown_covering
 from .moments import iso
-
-
-class CurveOut(serializers.Serializer[Any]):
-    """Water left, 1 as pressed to 0 at rest with the room's air; `now_index` divides past from
-    forecast.
-    """
-
-    t_at = serializers.ListField(child=serializers.DateTimeField())
-    p10 = serializers.ListField(child=serializers.FloatField())
-    p50 = serializers.ListField(child=serializers.FloatField())
-    p90 = serializers.ListField(child=serializers.FloatField())
-    known_points = serializers.IntegerField()
-
-
-class WindowsOut(serializers.Serializer[Any]):
-    demould = WindowOut()
-    join = WindowOut()
-    shrinkage_ended = QuantilesOut()
-    bisque = QuantilesOut()
 
 
 class EvidenceOut(serializers.Serializer[Any]):
@@ -108,7 +89,7 @@ class PieceDrying(StudioView):
                 ),
                 "sentence": drying_words.sentence(windows),
                 "curve": _shown_curve(drying.dampest.curve) if drying.dampest else None,
-                "windows": _shown_windows(windows) if windows else None,
+                "windows": shown_windows(windows) if windows else None,
                 "unreachable": sorted(stage.value for stage in windows.not_in_this_room)
                 if windows
                 else [],
@@ -128,15 +109,6 @@ def _shown_figures(body: str) -> list[dict[str, Any]]:
         {"name": name, "value": value, "unit": unit, "mark": mark.words}
         for name, value, unit, mark in BODIES[body].figures()
     ]
-
-
-def _shown_windows(windows: ReadinessWindows) -> dict[str, Any]:
-    return {
-        "demould": shown_window(windows.demould),
-        "join": shown_window(windows.join),
-        "shrinkage_ended": shown_quantiles(windows.shrinkage_ended),
-        "bisque": shown_quantiles(windows.bisque),
-    }
 
 
 def _points(kept: dict[str, list[list[float]]]) -> list[list[float]]:

@@ -14,7 +14,7 @@ from pieces.domain.drying import BODIES, Cover, Shape
 from pieces.domain.what_if import HORIZON_H
 from studio.api.fields import FiniteField, MomentField, QuantityField
 
-from .bench_shapes import ConfidenceOut, QuantilesOut, WindowOut
+from .bench_shapes import ConfidenceOut, CurveOut, WindowsOut
 
 CHANGES_MOST: Final = HORIZON_H
 FARTHEST: Final = timedelta(days=366)
@@ -101,23 +101,6 @@ class DryingSumIn(serializers.Serializer[Any]):
         return attrs
 
 
-class SumCurveOut(serializers.Serializer[Any]):
-    """Water left, 1 as pressed to 0 at rest with the air."""
-
-    t_at = serializers.ListField(child=serializers.DateTimeField())
-    p10 = serializers.ListField(child=serializers.FloatField())
-    p50 = serializers.ListField(child=serializers.FloatField())
-    p90 = serializers.ListField(child=serializers.FloatField())
-    known_points = serializers.IntegerField()
-
-
-class SumWindowsOut(serializers.Serializer[Any]):
-    demould = WindowOut()
-    join = WindowOut()
-    shrinkage_ended = QuantilesOut()
-    bisque = QuantilesOut()
-
-
 class SumWarningOut(serializers.Serializer[Any]):
     code = serializers.CharField()
     detail = serializers.CharField()
@@ -127,8 +110,8 @@ class DryingSumOut(serializers.Serializer[Any]):
     """Windows and curve as of a piece; both null where no estimate would be sound."""
 
     begins_at = serializers.DateTimeField()
-    windows = SumWindowsOut(allow_null=True)
-    curve = SumCurveOut(allow_null=True)
+    windows = WindowsOut(allow_null=True)
+    curve = CurveOut(allow_null=True)
     unreachable = serializers.ListField(child=serializers.CharField())
     confidence = ConfidenceOut()
     working = serializers.ListField(child=serializers.CharField())

@@ -21,7 +21,7 @@ from pieces.domain.drying.bodies import Mark
 from pieces.domain.drying.sections import BOARD_FACTOR, HOLLOW_FACTOR
 from pieces.domain.what_if import SOURCE, AirFrom, Asked, CoverFrom, Mould, Told, what_if
 
-from .bench_rows import shown_quantiles, shown_window
+from .bench_rows import confidence, shown_windows
 from .sum_shapes import DryingSumIn, DryingSumOut
 
 INSIDE_FACTORS: Final = {"hollow": HOLLOW_FACTOR, "board": BOARD_FACTOR, "free": 1.0, "shut": 0.0}
@@ -80,16 +80,10 @@ def _shown(asked: Asked, told: Told) -> dict[str, Any]:
     windows = told.windows
     return {
         "begins_at": _instant(asked.begins_s),
-        "windows": windows
-        and {
-            "demould": shown_window(windows.demould),
-            "join": shown_window(windows.join),
-            "shrinkage_ended": shown_quantiles(windows.shrinkage_ended),
-            "bisque": shown_quantiles(windows.bisque),
-        },
+        "windows": windows and shown_windows(windows),
         "curve": _shown_curve(told.curve) if told.curve is not None else None,
         "unreachable": sorted(stage.value for stage in windows.not_in_this_room) if windows else [],
-        "confidence": {"basis": "guess", "checks": 0},  # nothing was learned of what nobody pressed
+        "confidence": confidence(0),  # nothing was learned of what nobody pressed
         "working": list(told.working),
         "warnings": [{"code": code, "detail": detail} for code, detail in told.warnings],
         "source": SOURCE,

@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 4842f77bbc891c8439d940fdad4fefbaa15f699f76323e5ac58335437d187746
-// types 25c1e6f9c13813213425c8e035320263f86a3ab10d5fe4054bffd79c1b248091
+// document 6a32498d645f15bc61a4a6e543a26c3fbae6a7c97ec28f22533db43a19ba44d3
+// types f9656bc7b22788e8c44ff56b83dae28e4f45a5cb2da7be642e24c47c1f1b5d16
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -3920,10 +3920,7 @@ export interface components {
             peak: "low" | "watch" | "high";
             reason: string;
         };
-        /**
-         * @description Water left, 1 as pressed to 0 at rest with the room's air; `now_index` divides past from
-         *     forecast.
-         */
+        /** @description Water left, 1 as pressed to 0 at rest with the room's air; `known_points` of it are past. */
         CurveOut: {
             known_points: number;
             p10: number[];
@@ -4357,11 +4354,11 @@ export interface components {
             /** Format: date-time */
             begins_at: string;
             confidence: components["schemas"]["ConfidenceOut"];
-            curve: components["schemas"]["SumCurveOut"] | null;
+            curve: components["schemas"]["CurveOut"] | null;
             source: string;
             unreachable: string[];
             warnings: components["schemas"]["SumWarningOut"][];
-            windows: components["schemas"]["SumWindowsOut"] | null;
+            windows: components["schemas"]["WindowsOut"] | null;
             working: string[];
         };
         /** @description How damp a casting is; the fraction is of the water it can hold. */
@@ -10314,23 +10311,9 @@ export interface components {
             choices: components["schemas"]["StopChoiceOut"][];
             facts: components["schemas"]["StoppedFactsOut"];
         };
-        /** @description Water left, 1 as pressed to 0 at rest with the air. */
-        SumCurveOut: {
-            known_points: number;
-            p10: number[];
-            p50: number[];
-            p90: number[];
-            t_at: string[];
-        };
         SumWarningOut: {
             code: string;
             detail: string;
-        };
-        SumWindowsOut: {
-            bisque: components["schemas"]["QuantilesOut"];
-            demould: components["schemas"]["WindowOut"];
-            join: components["schemas"]["WindowOut"];
-            shrinkage_ended: components["schemas"]["QuantilesOut"];
         };
         TallestOut: {
             /** Format: double */
