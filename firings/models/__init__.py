@@ -1,4 +1,4 @@
-from .decisions import LayerTurn, LoadClashAnswer, LoadFees
+from .decisions import LoadFees
 from .facts import FiringTicket, KilnReading, LoadEvent, WitnessCone
 from .kilns import Kiln, KilnEvent, Post, Shelf
 from .loads import Load, Placement
@@ -13,9 +13,7 @@ __all__ = [
     "KilnEvent",
     "KilnReading",
     "KilnService",
-    "LayerTurn",
     "Load",
-    "LoadClashAnswer",
     "LoadEvent",
     "LoadFees",
     "Placement",

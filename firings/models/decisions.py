@@ -1,8 +1,6 @@
-"""What people decided about loads: who pays what, who goes first, which story stands."""
+"""What people decided about loads: who pays what."""
 
 from django.db import models
-
-from pieces.models import Piece
 
 from .kilns import FiringFact
 from .loads import Load
@@ -23,30 +21,3 @@ class LoadFees(FiringFact):
     measured = models.CharField(max_length=6)
     shares = models.JSONField(default=list)
     words = models.CharField(max_length=200, blank=True)
-
-
-class LayerTurn(FiringFact):
-    """An owner lets a piece go before the others on a load, against the rule, and says why."""
-
-    load = models.ForeignKey(Load, on_delete=models.PROTECT, related_name="turns")
-    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="turns")
-    reason = models.CharField(max_length=200)
-
-
-class LoadClashAnswer(FiringFact):
-    """Which of two events of a load stands: the first answer counts.
-
-    `left_out` names the one that did not happen, `beside` the one that told the same again.
-    """
-
-    class Choice(models.TextChoices):
-        FIRST = "first"
-        SECOND = "second"
-        BOTH = "both"
-
-    load = models.ForeignKey(Load, on_delete=models.PROTECT, related_name="clash_answers")
-    clash_id = models.UUIDField(db_index=True)
-    choice = models.CharField(max_length=6, choices=Choice)
-    act_ids = models.JSONField(default=list)
-    left_out = models.UUIDField(null=True)
-    beside = models.UUIDField(null=True)

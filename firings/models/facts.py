@@ -11,10 +11,7 @@ from .programmes import FiringKind
 
 
 class LoadEvent(FiringFact):
-    """A load was settled, lit, opened …; `results` goes from placement id to how it came out.
-
-    `looked_at` holds the codes of what was ticked off before the kiln was lit.
-    """
+    """A load was settled, lit, opened …; `results` goes from placement id to how it came out."""
 
     class Kind(models.TextChoices):
         SETTLED = "settled"
@@ -36,7 +33,6 @@ class LoadEvent(FiringFact):
     results = models.JSONField(default=dict)
     place = models.ForeignKey(Place, null=True, on_delete=models.PROTECT, related_name="+")
     is_catching_up = models.BooleanField(default=False)
-    looked_at = models.JSONField(default=list)
 
     class Meta:
         indexes = [models.Index(fields=["load", "happened_at"], name="load_event_by_time")]
@@ -80,28 +76,12 @@ class WitnessCone(FiringFact):
 
 
 class FiringTicket(FiringFact):
-    """Which cone a piece waits for, and what to mind.
-
-    Before a second glaze firing it says too what was wrong and what was done about it.
-    """
-
-    class Fault(models.TextChoices):
-        CRAWLED = "crawled"
-        BLISTERED = "blistered"
-        PINHOLED = "pinholed"
-        CRAZED = "crazed"
-        UNDERFIRED = "underfired"
-        THIN = "thin"
-        RAN = "ran"
-        COLOUR = "colour"
-        OTHER = "other"
+    """Which cone a piece waits for, and what to mind: above all before a second firing."""
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="firing_tickets")
     kind = models.CharField(max_length=6, choices=FiringKind)
     cone = models.CharField(max_length=4)
     words = models.CharField(max_length=200, blank=True)
-    fault = models.CharField(max_length=10, choices=Fault, blank=True)
-    mended = models.CharField(max_length=200, blank=True)
 
     class Meta:
         indexes = [models.Index(fields=["piece", "happened_at"], name="ticket_by_time")]

@@ -39,7 +39,6 @@ class Load(StudioOwned):
     is_unplanned = models.BooleanField(default=False)
     reading_every_min = models.PositiveSmallIntegerField(default=60)
     expected_h = models.FloatField(null=True)
-    warm_hold_h = models.FloatField(default=0.0)
     made_at = models.DateTimeField()
     revision = models.PositiveIntegerField(default=1)
     state = models.CharField(max_length=10, choices=State, default=State.OPEN, db_index=True)
