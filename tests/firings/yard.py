@@ -10,6 +10,7 @@ from firings.actions.events import Given, Result
 from firings.actions.loads import LoadGiven
 from firings.actions.placing import PieceAsked, ThingAsked
 from firings.models import Kiln, Load, LoadEvent, Placement
+from firings.queries import kilns as kiln_queries
 from moulds.models import Design
 from pieces.actions import stages
 from pieces.actions.shapes import Visit
@@ -162,3 +163,18 @@ def spot(piece: Piece) -> tuple[str, str]:
 def place_of(piece: Piece) -> str | None:
     place = pieces_kit.again(piece).place
     return place.name if place else None
+
+
+def fired(load, by, *, at=NOW, outcome="fired", **more):
+    """Tell the whole of a firing that went well."""
+    tell(load, by, "settled", at)
+    tell(load, by, "loading", at + HOUR)
+    tell(load, by, "started", at + 2 * HOUR)
+    tell(load, by, "ended", at + 13 * HOUR)
+    tell(load, by, "opened", at + 37 * HOUR, celsius=90.0)
+    return tell(load, by, "unloaded", at + 38 * HOUR, outcome=outcome, **more)
+
+
+def age_of(kiln):
+    rows = Kiln.objects.filter(pk=kiln.pk)
+    return kiln_queries.now_of(rows, studio=kiln.studio, at=NOW + 9 * DAY)[0].health.elements

@@ -4,8 +4,7 @@ import pytest
 
 from firings.actions.events import NotInLoad, OutcomeWanted, WareHeld
 from firings.domain.load_rules import LoadOutOfOrder, NotCoolEnough, ReasonWanted
-from firings.models import Kiln, Load, Placement
-from firings.queries import kilns as kiln_queries
+from firings.models import Load, Placement
 from pieces.actions import covers, stages
 from pieces.domain.stages import DRYING
 from pieces.models import StageEvent
@@ -13,23 +12,8 @@ from studio.models import JournalEntry
 from tests import factories
 from tests.factories import NOW
 from tests.firings import yard as yards
-from tests.firings.yard import DAY, HOUR, again, place_of, put, spot, tell, tile
+from tests.firings.yard import DAY, HOUR, again, age_of, fired, place_of, put, spot, tell, tile
 from tests.pieces import kit as pieces_kit
-
-
-def fired(load, by, *, at=NOW, outcome="fired", **more):
-    """Tell the whole of a firing that went well."""
-    tell(load, by, "settled", at)
-    tell(load, by, "loading", at + HOUR)
-    tell(load, by, "started", at + 2 * HOUR)
-    tell(load, by, "ended", at + 13 * HOUR)
-    tell(load, by, "opened", at + 37 * HOUR, celsius=90.0)
-    return tell(load, by, "unloaded", at + 38 * HOUR, outcome=outcome, **more)
-
-
-def age_of(kiln):
-    rows = Kiln.objects.filter(pk=kiln.pk)
-    return kiln_queries.now_of(rows, studio=kiln.studio, at=NOW + 9 * DAY)[0].health.elements
 
 
 class TestLoading:

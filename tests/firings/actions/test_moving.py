@@ -5,31 +5,14 @@ from datetime import timedelta
 import pytest
 
 from firings.domain.load_rules import ReasonWanted
-from firings.models import Kiln
-from firings.queries import kilns as kiln_queries
 from pieces.actions import moves, parts, stages
 from pieces.actions.shapes import Visit
 from pieces.domain.stages import GLAZE_FIRED, GLAZED
 from tests import factories
 from tests.factories import NOW
 from tests.firings import yard as yards
-from tests.firings.yard import DAY, HOUR, again, place_of, put, spot, tell, tile
+from tests.firings.yard import DAY, HOUR, again, age_of, fired, place_of, put, spot, tell, tile
 from tests.pieces import kit as pieces_kit
-
-
-def fired(load, by, *, at=NOW, outcome="fired", **more):
-    """Tell the whole of a firing that went well."""
-    tell(load, by, "settled", at)
-    tell(load, by, "loading", at + HOUR)
-    tell(load, by, "started", at + 2 * HOUR)
-    tell(load, by, "ended", at + 13 * HOUR)
-    tell(load, by, "opened", at + 37 * HOUR, celsius=90.0)
-    return tell(load, by, "unloaded", at + 38 * HOUR, outcome=outcome, **more)
-
-
-def age_of(kiln):
-    rows = Kiln.objects.filter(pk=kiln.pk)
-    return kiln_queries.now_of(rows, studio=kiln.studio, at=NOW + 9 * DAY)[0].health.elements
 
 
 class TestCalledOff:

@@ -1,69 +1,29 @@
 """Forecasts: kept, carried on while the past stays what it was, reckoned anew when it does not."""
 
-from datetime import datetime, timedelta
+from datetime import timedelta
 from typing import Any
 
 import numpy as np
 import pytest
 
-from moulds.actions import weighings as mould_weighings
 from pieces.actions import (
     covers,
     forecast_questions,
     forecast_runs,
     forecasts,
     moves,
-    parts,
     retractions,
     weighings,
 )
 from pieces.domain.drying import Ensemble
-from pieces.models import Forecast, Part, Piece
-from pieces.queries import readiness
+from pieces.models import Forecast, Piece
 from studio.actions import climate
-from studio.domain.climate import Reading
-from studio.models import ClimateReading, Place
 from tests import factories
 from tests.factories import NOW, act
 from tests.pieces import kit as kits
+from tests.pieces.drying_room import PRESSED, demould, refreshed
 
 pytestmark = pytest.mark.usefixtures("short_forecasts")
-
-PRESSED = NOW - timedelta(hours=16)
-
-
-@pytest.fixture
-def room(studio) -> Place:
-    return factories.place(studio, "Drying room")
-
-
-@pytest.fixture
-def read(studio, maker, room):
-    """Return a function that reads the meter of a room so many hours from now."""
-
-    def taken(
-        hours: float, air_c: float = 14.0, humidity: float = 0.65, place: Place = room
-    ) -> ClimateReading:
-        at = NOW + timedelta(hours=hours)
-        told = climate.record(
-            act=act(maker[0], max(at, NOW)),
-            place=place,
-            readings=[Reading(at, air_c, humidity)],
-        )
-        return told.rows[0]
-
-    return taken
-
-
-@pytest.fixture
-def tile(kit, maker, room, read) -> Piece:
-    """A tile sixteen hours in its mould, in a room that is looked at every eight hours."""
-    for days in range(4):
-        for hour in (-1, -9, -17):
-            read(hour - 24 * days, air_c=14.0 + hour % 5, humidity=0.6 + hour % 3 / 50)
-    given = kits.given(kit.tile, "T01")
-    pressed = kits.press(act(maker[0], PRESSED), kit.tile_mould, "tile", given, place=room)
-    return pressed.pieces[0]
 
 
 @pytest.fixture
@@ -78,11 +38,6 @@ def fresh(monkeypatch) -> list[str]:
 
     monkeypatch.setattr(forecast_runs, "ensemble", noted)
     return begun
-
-
-def refreshed(piece: Piece, hours: float = 0.0) -> Forecast:
-    forecasts.refresh(studio=piece.studio, at=NOW + timedelta(hours=hours))
-    return Forecast.objects.get(piece=piece)
 
 
 def anew(piece: Piece, hours: float) -> Forecast:
@@ -100,11 +55,6 @@ def figures(forecast: Forecast) -> np.ndarray:
 def assert_same(found: Forecast, wanted: Forecast) -> None:
     assert found.advanced_to == wanted.advanced_to
     np.testing.assert_allclose(figures(found), figures(wanted), rtol=1e-12, atol=1e-15)
-
-
-def demould(piece: Piece, maker: Any, hours: float) -> None:
-    part = Part.objects.get(piece=piece)
-    parts.record_event(act=act(maker, NOW + timedelta(hours=hours)), part=part, kind="demoulded")
 
 
 class TestRefresh:
@@ -308,70 +258,3 @@ class TestRefresh:
 
         with django_assert_max_num_queries(18):
             assert forecasts.refresh(studio=tile.studio, at=NOW + timedelta(hours=1)) == 0
-
-
-class TestInputs:
-    def test_travel_with_what_was_assumed(self, tile, kit, read) -> None:
-        plain = refreshed(tile)
-
-        assert plain.inputs["model"] == "drying-1"
-        assert plain.inputs["draws"] == 64
-        assert plain.inputs["air"] == ["Readings of Drying room."]
-        assert plain.inputs["readings"] == 12
-        assert plain.inputs["last_reading_at"] == "2026-10-31T08:00:00+00:00"
-        assert plain.inputs["thickest_mm"] == 10.0
-        assert plain.inputs["assumed"] == ["mould_water"]  # nobody weighed the mould
-
-    def test_say_how_wet_the_mould_was(self, tile, kit, maker) -> None:
-        casting = kit.tile_mould.casting
-        for mass_g, is_dry, hours in ((2000.0, True, 60), (2086.0, False, 17)):
-            mould_weighings.weigh(
-                act=act(maker[0], NOW - timedelta(hours=hours)),
-                casting=casting,
-                mass_g=mass_g,
-                is_dry=is_dry,
-            )
-
-        found = refreshed(tile)
-
-        # 86 g of 0.43 x 2000 g, the capacity at 70:100
-        assert found.inputs["mould_free_water_fraction"] == pytest.approx(0.1)
-        assert found.inputs["assumed"] == []
-
-    def test_call_the_studio_s_usual_air_assumed(self, kit, maker) -> None:
-        piece = kits.pressed_tile(kit, maker[0])
-
-        found = refreshed(piece)
-
-        assert "air" in found.inputs["assumed"]
-        assert "are assumed" in found.inputs["air"][0]
-        assert readiness.drying_of(piece).assumed == ("air", "mould_water")
-
-
-class TestDampRoom:
-    @pytest.fixture
-    def cellar(self, studio, read) -> Place:
-        cellar = factories.place(studio, "Cellar")
-        for hours in range(-40, 0, 8):
-            read(hours, air_c=12.0, humidity=0.95, place=cellar)
-        return cellar
-
-    def test_is_an_answer_and_never_a_date(self, kit, maker, cellar) -> None:
-        given = kits.given(kit.tile)
-        pressed = act(maker[0], PRESSED)
-        tile = kits.press(pressed, kit.tile_mould, "tile", given, place=cellar).pieces[0]
-        demould(tile, maker[0], -2.0)
-
-        found = refreshed(tile)
-
-        assert found.windows["not_in_this_room"] == ["bisque"]
-        assert found.windows["bisque"] == {
-            "p10_s": None,
-            "p50_s": None,
-            "p90_s": None,
-            "p_never": 1.0,
-        }
-        assert found.windows["demould"]["opens"]["p50_s"] is not None
-        horizon: datetime = NOW + forecast_questions.HORIZON
-        assert found.curve["ahead"][-1][0] == horizon.timestamp()
-        assert found.curve["ahead"][-1][2] > 0.0
