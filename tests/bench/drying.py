@@ -202,7 +202,7 @@ def one_wall() -> float:
     """Return the mean moisture after 48 h of the wall LSODA dries, by the model."""
     event = FaceEvent(0.0, Face(0.4), Face(1.0))
     problem = Problem(BODIES["red_earthenware"], SECTIONS[0], (event,), room())
-    one = ensemble_of(problem, np.array([[0.0], [0.0], [0.25], [0.0]]))
+    one = ensemble_of(problem, np.array([[0.0], [0.0], [0.25], [0.0], [0.0]]))
     run = simulate(Batch((one,), 48.0 * HOUR_S, keeps_track=True))
     return float(run.tracks[0].mean_kg_per_kg[-1, 0])
 

@@ -49,7 +49,7 @@ def hours_to(stage: Stage, climates: Sequence[Climate]) -> list[float]:
     for climate in climates:
         events = (FaceEvent(float(climate.start_s), Face(0.4), Face(1.0)),)
         problem = Problem(RED, Section(Shape.FLAT, 0.008), events, climate)
-        made.append(ensemble_of(problem, np.array([[0.0], [0.0], [0.25], [0.0]])))
+        made.append(ensemble_of(problem, np.array([[0.0], [0.0], [0.25], [0.0], [0.0]])))
     until = tuple(float(climate.end_s) for climate in climates)
     run = simulate(Batch(tuple(made), until))
     return [

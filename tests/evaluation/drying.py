@@ -16,9 +16,19 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from pieces.domain.drying import STAGES, Batch, Ensemble, Stage, engine, ensemble, simulate
+from pieces.domain.drying import (
+    STAGES,
+    Batch,
+    Ensemble,
+    Problem,
+    Stage,
+    engine,
+    ensemble,
+    simulate,
+)
 from pieces.domain.drying.windows import quantiles
 from pieces.domain.learning import (
+    FEWEST_EFFECTIVE,
     FIRST,
     Groups,
     Lesson,
@@ -29,6 +39,7 @@ from pieces.domain.learning import (
     weigh,
 )
 from pieces.domain.learning.likelihood import Limits
+from pieces.domain.learning.update import drawn_again
 from tests.evaluation.studios import AS_THE_MODEL, HORIZON_S, MISSPECIFIED, Family, Piece, make
 
 DRAWS = 256
@@ -119,17 +130,35 @@ def _looks(piece: Piece, track) -> list[Touched | Weighed]:
 
 
 def forecasts(belief: StudioBelief, unseen: list[Integrated], after: int) -> list[Guess]:
-    """Return the guesses about unseen pieces: their draws reweighted by the belief alone."""
+    """Return the guesses about unseen pieces: their draws reweighted by the belief alone.
+
+    Pieces of whose draws too few count by now are drawn and integrated anew, as the product does.
+    """
+    blank = [replace(each.lesson, seen=()) for each in unseen]
+    weighed = [weigh(belief, lesson) for lesson in blank]
+    thin = [i for i, (_, effective) in enumerate(weighed) if effective < FEWEST_EFFECTIVE]
+    again = [replace(unseen[i].after.problem, belief=drawn_again(belief, blank[i])) for i in thin]
+    anew = dict(zip(thin, _at_the_end(again), strict=True))
     found = []
-    for each in unseen:
-        weights, _ = weigh(belief, replace(each.lesson, seen=()))
+    for i, each in enumerate(unseen):
+        ended = anew.get(i, each.after)
+        weights, _ = weigh(belief, Lesson.of(each.lesson.groups, ended))
         for stage in FORECAST:
             row = STAGES.index(stage)
-            said = quantiles(each.after.state.crossed_s[row], weights)
+            said = quantiles(ended.state.crossed_s[row], weights)
             began = each.piece.problem.pressed_at_s
             hours = [(at - began) / 3600.0 for at in (said.p10_s, said.p50_s, said.p90_s)]
             found.append(Guess(after, stage, *hours, each.piece.crossed_s[row] / 3600.0))
     return found
+
+
+def _at_the_end(problems: list[Problem]) -> tuple[Ensemble, ...]:
+    """Return 256 draws of each problem, integrated to the horizon."""
+    if not problems:
+        return ()
+    made = tuple(ensemble(each, DRAWS) for each in problems)
+    until = tuple(each.problem.pressed_at_s + float(HORIZON_S) for each in made)
+    return simulate(Batch(made, until)).after
 
 
 def judge(seed: int, family: Family) -> list[Guess]:

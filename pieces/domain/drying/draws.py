@@ -14,7 +14,7 @@ Floats = NDArray[np.float64]
 
 
 def draw(belief: Belief, pressed_kg_per_kg: float, draws: int, seed: int) -> Floats:
-    """Return theta, shape (4, draws), with X0 itself in its third row, by scrambled Sobol points.
+    """Return theta, shape (5, draws), with X0 itself in its third row, by scrambled Sobol points.
 
     `draws` is a power of two, 2 to 4096 (the sequence is balanced only there). X0 is kept within
     a third of the body's figure. Raises `ValueError` otherwise.
@@ -52,7 +52,7 @@ def ensemble(problem: Problem, draws: int = 64, seed: int | None = None) -> Ense
 
 
 def ensemble_of(problem: Problem, theta: Floats, nodes: int | None = None) -> Ensemble:
-    """Return the ensemble of given draws `theta`, shape (4, draws), as pressed.
+    """Return the ensemble of given draws `theta`, shape (5, draws), as pressed.
 
     `nodes` (odd, from 5) overrules the number the section asks for, to see what the grid costs.
     """

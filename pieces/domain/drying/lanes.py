@@ -90,7 +90,8 @@ class Lanes:
             dry_kg_m3=spread([each.body.dry_density_kg_m3 for each in problems]),
             slope=slope,
             spread=diffusivity * np.exp(theta[0]) / (slope * depth**2),
-            scale=spread([each.body.isotherm_scale_kg_per_kg for each in problems]),
+            scale=np.exp(theta[4])
+            * spread([each.body.isotherm_scale_kg_per_kg for each in problems]),
             power=spread([each.body.isotherm_power for each in problems]),
             k_m_s=vapour_conductance_m_s(convection),
             heat_w_m2_k=convection + radiation,

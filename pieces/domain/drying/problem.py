@@ -118,7 +118,8 @@ class State:
 class Ensemble:
     """Equally likely ways a piece may be, with where each has come to by `advanced_to_s`.
 
-    theta : (4, draws): ln f_D, ln f_K, X0 [kg/kg], ln f_C (what a cover lets through)
+    theta : (5, draws): ln f_D, ln f_K, X0 [kg/kg], ln f_C (what a cover lets through), ln f_W (the
+        water held at rest)
     weights : (draws,), sum 1; equal until someone has looked at the piece
     """
 
@@ -154,7 +155,7 @@ class Ensemble:
     def to_bytes(self) -> bytes:
         """Return theta, weights and state for storage (the problem is not kept)."""
         header = {
-            "format": "drying-2",
+            "format": "drying-3",
             "key": self.problem.key(self.advanced_to_s),
             "nodes": self.nodes,
             "draws": self.draws,
@@ -182,7 +183,7 @@ class Ensemble:
         head, _, body = stored.partition(b"\n")
         header: Mapping[str, object] = json.loads(head)
         past = problem.key(int(str(header.get("advanced_to_s", 0))))
-        if header.get("format") != "drying-2" or header.get("key") != past:
+        if header.get("format") != "drying-3" or header.get("key") != past:
             raise ValueError("The stored state belongs to another problem or format.")
         draws, nodes = int(str(header["draws"])), int(str(header["nodes"]))
         rows = np.frombuffer(body, dtype="<f8").astype(np.float64).reshape(-1, draws)

@@ -18,7 +18,7 @@ from pieces.domain.drying.steps import Steps, steps_of
 
 Floats = NDArray[np.float64]
 
-MODEL_VERSION: Final = "drying-1"
+MODEL_VERSION: Final = "drying-2"
 LANES_AT_ONCE: Final = 1024  # what stays in the cache of an ordinary processor
 
 

@@ -17,7 +17,7 @@ Floats = NDArray[np.float64]
 
 #: Width at first of each kind of what is shared: theta's, then a hand's habit (from memory).
 FIRST_SD: Final[Mapping[str, float]] = {
-    **dict(zip(("diffusivity", "exchange", "pressed", "cover"), SHARED_SD, strict=True)),
+    **dict(zip(("diffusivity", "exchange", "pressed", "cover", "rest"), SHARED_SD, strict=True)),
     "touch": 0.008,
 }
 
@@ -37,7 +37,7 @@ class Groups:
     def names(self) -> tuple[str, ...]:
         """Return the names of the shared unknowns: first those of theta, then the touches."""
         own = (f"diffusivity:{self.body}", f"exchange:{self.place}", f"pressed:{self.body}")
-        return (*own, "cover:", *(f"touch:{who}" for who in self.touchers))
+        return (*own, "cover:", f"rest:{self.body}", *(f"touch:{who}" for who in self.touchers))
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +45,7 @@ class Prior:
     """What is believed of one piece before it is looked at.
 
     mean : (unknowns,), covariance : (unknowns, unknowns): ln f_D, ln f_K, X0 as a difference from
-    the body's figure [kg/kg], ln f_C, then the touch of each person [kg/kg].
+    the body's figure [kg/kg], ln f_C, ln f_W, then the touch of each person [kg/kg].
     """
 
     mean: Floats

@@ -17,7 +17,7 @@ from pieces.domain.learning.update import Lesson
 Floats = NDArray[np.float64]
 Kept = dict[str, Any]
 
-FORMAT: Final = "lesson-1"
+FORMAT: Final = "lesson-2"
 
 
 def kept(lesson: Lesson) -> tuple[Kept, bytes]:

@@ -48,7 +48,7 @@ _MOISTURE: Final = 2  # the row of theta that is a moisture
 class Lesson:
     """The cached draws of one piece with what was seen of it.
 
-    theta : (4, draws), with X0 as its difference from the body's
+    theta : (5, draws), with X0 as its difference from the body's
     drawn_from : what they were drawn from
     seen : what people saw, with each draw's answer
     """
@@ -211,7 +211,7 @@ def _line(theta: Floats, predicted: Floats, weights: Floats) -> tuple[Floats, fl
 class _State:
     """Everything shared and what is this piece's own, under way through its looks.
 
-    mean : (names + 4,), covariance : square; at : where the piece's groups stand among the names
+    mean : (names + 5,), covariance : square; at : where the piece's groups stand among the names
     """
 
     groups: Groups

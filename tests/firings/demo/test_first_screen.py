@@ -138,7 +138,7 @@ class TestDrying:
         shown = drying_of(demo, "S03")
 
         assert shown["confidence"] == {"basis": "guess", "checks": 0}
-        assert shown["inputs"]["model"] == "drying-1"
+        assert shown["inputs"]["model"] == "drying-2"
         assert shown["inputs"]["body"] == "smooth_stoneware"
         assert any("from memory" in figure["mark"] for figure in shown["inputs"]["body_figures"])
         assert shown["sources"]

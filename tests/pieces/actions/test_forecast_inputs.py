@@ -20,7 +20,7 @@ class TestInputs:
     def test_travel_with_what_was_assumed(self, tile, kit, read) -> None:
         plain = refreshed(tile)
 
-        assert plain.inputs["model"] == "drying-1"
+        assert plain.inputs["model"] == "drying-2"
         assert plain.inputs["draws"] == 64
         assert plain.inputs["air"] == ["Readings of Drying room."]
         assert plain.inputs["readings"] == 12

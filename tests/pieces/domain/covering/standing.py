@@ -33,7 +33,9 @@ def piece(
     schedule = events or (out_of_mould(0, section, cover=cover),)
     problem = Problem(BODIES["red_earthenware"], section, schedule, climate)
     draws = len(exchange)
-    theta = np.array([np.zeros(draws), np.asarray(exchange), np.full(draws, 0.25), np.zeros(draws)])
+    theta = np.array(
+        [np.zeros(draws), np.asarray(exchange), np.full(draws, 0.25), *np.zeros((2, draws))]
+    )
     return ensemble_of(problem, theta)
 
 

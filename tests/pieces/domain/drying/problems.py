@@ -35,7 +35,7 @@ DATA = Path(__file__).parent.parent / "data"
 HOUR_S = 3600.0
 RED = BODIES["red_earthenware"]
 WALL = Section(Shape.FLAT, 0.008)
-PRESSED = np.array([[0.0], [0.0], [0.25], [0.0]])  # one draw: the body's own figures
+PRESSED = np.array([[0.0], [0.0], [0.25], [0.0], [0.0]])  # one draw: the body's own figures
 OPEN = FaceEvent(0.0, inner=Face(0.4), outer=Face(1.0))
 SECTIONS = (
     WALL,
@@ -120,7 +120,7 @@ def plain_diffusion(
     )
     inner = Face(0.0 if one_face else 1.0)
     problem = Problem(body, section, (FaceEvent(0.0, inner, Face(1.0)),), climate, exchange)
-    theta = np.array([[0.0], [0.0], [pressed_kg_per_kg], [0.0]])
+    theta = np.array([[0.0], [0.0], [pressed_kg_per_kg], [0.0], [0.0]])
     return replace(ensemble_of(problem, theta, nodes), advanced_to_s=12 * int(HOUR_S))
 
 

@@ -7,12 +7,12 @@ from pieces.domain.drying import FIRST_BELIEF, Belief, Cover, advance
 from pieces.domain.drying.belief import PIECE_SD, SHARED_SD
 from pieces.domain.drying.draws import ensemble_of
 from pieces.domain.drying.sections import Face, FaceEvent, out_of_mould
-from tests.pieces.domain.drying.problems import HOUR_S, WALL, wall
+from tests.pieces.domain.drying.problems import HOUR_S, RED, WALL, wall
 
 
 def mean_after_a_day(event: FaceEvent, ln_through: float) -> float:
     """Return the mean moisture of a wall after a day under what `event` says."""
-    theta = np.array([[0.0], [0.0], [0.25], [ln_through]])
+    theta = np.array([[0.0], [0.0], [0.25], [ln_through], [0.0]])
     (after,) = advance([ensemble_of(wall((event,)), theta)], 24 * HOUR_S)
     return float(after.state.moisture_kg_per_kg.mean())
 
@@ -24,25 +24,33 @@ class TestBelief:
         )
 
     def test_has_a_root_that_gives_the_covariance_back(self) -> None:
-        leaning = np.array([[1.0, 0.6, 0.0, 0.1], [0.6, 2.0, 0.0, 0.2], [0] * 4, [0.1, 0.2, 0, 1]])
+        leaning = np.array(
+            [
+                [1.0, 0.6, 0.0, 0.1, 0.0],
+                [0.6, 2.0, 0.0, 0.2, 0.0],
+                [0] * 5,
+                [0.1, 0.2, 0, 1, 0.3],
+                [0, 0, 0, 0.3, 1],
+            ]
+        )
 
-        root = Belief.of(np.zeros(4), leaning).root
+        root = Belief.of(np.zeros(5), leaning).root
 
         assert root @ root.T == pytest.approx(leaning)
 
     def test_has_a_name_that_changes_with_it(self) -> None:
-        other = Belief.independent(FIRST_BELIEF.sd, mean=(0.0, 0.1, 0.0, 0.0))
+        other = Belief.independent(FIRST_BELIEF.sd, mean=(0.0, 0.1, 0.0, 0.0, 0.0))
 
         assert other.version != FIRST_BELIEF.version
         again = Belief.of(np.array(FIRST_BELIEF.mean), np.array(FIRST_BELIEF.covariance))
         assert again.version == FIRST_BELIEF.version
 
     @pytest.mark.parametrize(
-        "covariance", [-np.eye(4), np.eye(3), np.triu(np.ones((4, 4)))], ids=str
+        "covariance", [-np.eye(5), np.eye(3), np.triu(np.ones((5, 5)))], ids=str
     )
     def test_refuses_what_is_no_covariance(self, covariance: np.ndarray) -> None:
-        with pytest.raises(ValueError, match=r"covariance|four"):
-            Belief.of(np.zeros(4), covariance)
+        with pytest.raises(ValueError, match=r"covariance|five"):
+            Belief.of(np.zeros(5), covariance)
 
 
 class TestThroughACover:
@@ -66,3 +74,13 @@ class TestThroughACover:
         open_faces = FaceEvent(0.0, Face(1.0), Face(1.0))
 
         assert mean_after_a_day(loose, 5.0) == pytest.approx(mean_after_a_day(open_faces, 0.0))
+
+
+class TestWaterHeldAtRest:
+    def test_is_where_a_piece_ends_in_air_that_does_not_change(self) -> None:
+        theta = np.array([[0.0], [0.0], [0.25], [0.0], [np.log(1.5)]])
+
+        (after,) = advance([ensemble_of(wall(humidity=0.7, hours=960), theta)], 40 * 24 * HOUR_S)
+
+        at_rest = 1.5 * RED.at_rest_kg_per_kg(0.7)
+        assert after.state.moisture_kg_per_kg == pytest.approx(at_rest, rel=1e-3)

@@ -66,7 +66,7 @@ class TestSimulate:
         self, what: str, elasticity: float
     ) -> None:
         def opens_at(factor: float) -> float:
-            theta = np.array([[0.0], [0.0], [0.25], [0.0]])
+            theta = np.array([[0.0], [0.0], [0.25], [0.0], [0.0]])
             thickness = WALL.thickest_m
             if what == "thickness":
                 thickness *= factor

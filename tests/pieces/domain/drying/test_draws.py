@@ -10,7 +10,7 @@ class TestDraw:
     def test_has_the_widths_that_are_believed(self) -> None:
         theta = draw(FIRST_BELIEF, 0.25, 4096, 1)
 
-        assert theta.mean(axis=1) == pytest.approx([0.0, 0.0, 0.25, 0.0], abs=2e-3)
+        assert theta.mean(axis=1) == pytest.approx([0.0, 0.0, 0.25, 0.0, 0.0], abs=2e-3)
         assert theta.std(axis=1) == pytest.approx(FIRST_BELIEF.sd, rel=0.01)
 
     def test_is_even_already_with_64(self) -> None:
@@ -20,7 +20,7 @@ class TestDraw:
         assert theta.std(axis=1) == pytest.approx(FIRST_BELIEF.sd, rel=0.08)
 
     def test_keeps_moisture_within_reason(self) -> None:
-        theta = draw(Belief.independent((0.0, 0.0, 1.0, 0.0)), 0.25, 256, 1)
+        theta = draw(Belief.independent((0.0, 0.0, 1.0, 0.0, 0.0)), 0.25, 256, 1)
 
         assert theta[2].min() > 0.16
         assert theta[2].max() < 0.38

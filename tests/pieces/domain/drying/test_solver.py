@@ -125,7 +125,7 @@ class TestSimulate:
         assert run.after[0].state.moisture_kg_per_kg == pytest.approx(0.25, abs=1e-14)
 
     def test_changes_nothing_at_rest_with_the_air(self) -> None:
-        theta = np.array([[0.0], [0.0], [RED.at_rest_kg_per_kg(0.8)], [0.0]])
+        theta = np.array([[0.0], [0.0], [RED.at_rest_kg_per_kg(0.8)], [0.0], [0.0]])
         made = ensemble_of(wall(humidity=0.8), theta)
 
         after = advance([made], 100 * HOUR_S)[0]

@@ -60,7 +60,7 @@ def hemlock(nodes: int) -> np.ndarray:
     air = constant_climate(0, 30 * HOUR_S, 25.0, HUMIDITY)
     section = Section(Shape.FLAT, 0.0075)
     problem = Problem(wood, section, BOTH_OPEN, air, Exchange(heat, 0.0))
-    made = ensemble_of(problem, np.array([[0.0], [0.0], [pressed], [0.0]]), nodes)
+    made = ensemble_of(problem, np.array([[0.0], [0.0], [pressed], [0.0], [0.0]]), nodes)
     track = simulate(Batch((made,), 22 * HOUR_S, keeps_track=True)).tracks[0]
     hours = [float(row["hours"]) for row in rows(HEMLOCK)]
     return np.interp(np.array(hours) * HOUR_S, track.at_s, track.mean_kg_per_kg[:, 0])
@@ -81,7 +81,7 @@ def convection_needed(thickest_m: float) -> float:
     def off(convection_w_m2_k: float) -> float:
         exchange = Exchange(convection_w_m2_k)
         problem = Problem(body, Section(Shape.FLAT, thickest_m), BOTH_OPEN, air, exchange)
-        made = ensemble_of(problem, np.array([[0.0], [0.0], [CAST_KG_PER_KG], [0.0]]))
+        made = ensemble_of(problem, np.array([[0.0], [0.0], [CAST_KG_PER_KG], [0.0], [0.0]]))
         track = simulate(Batch((made,), 6 * HOUR_S, keeps_track=True)).tracks[0]
         return float(track.mean_kg_per_kg[-1, 0]) - AFTER_6_H_KG_PER_KG
 

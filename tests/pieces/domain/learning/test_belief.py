@@ -37,10 +37,11 @@ class TestStudioBelief:
     def test_adds_what_is_a_pieces_own(self) -> None:
         prior = FIRST.prior(TILE)
 
-        shared = [FIRST_SD[kind] for kind in ("diffusivity", "exchange", "pressed", "cover")]
+        kinds = ("diffusivity", "exchange", "pressed", "cover", "rest")
+        shared = [FIRST_SD[kind] for kind in kinds]
         together = np.square(shared) + PIECE_VARIANCE
-        assert np.diag(prior.covariance)[:4] == pytest.approx(together)
-        assert prior.covariance[4, 4] == pytest.approx(FIRST_SD["touch"] ** 2)
+        assert np.diag(prior.covariance)[:5] == pytest.approx(together)
+        assert prior.covariance[5, 5] == pytest.approx(FIRST_SD["touch"] ** 2)
 
     def test_comes_back_from_storage_to_the_last_bit(self) -> None:
         named = FIRST.naming(TILE.names)

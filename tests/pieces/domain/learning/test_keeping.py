@@ -15,7 +15,7 @@ LIMITS = Limits(0.215, 0.205, 0.150, 0.025)
 
 def lesson() -> Lesson:
     chance = np.random.default_rng(3)
-    theta = chance.normal(size=(4, 16))
+    theta = chance.normal(size=(5, 16))
     mean, dampest, ratio = chance.uniform(0.1, 0.25, (3, 16))
     seen = (
         Touched(Feel.TOO_STIFF, "Nessa", LIMITS, mean, dampest),
@@ -23,7 +23,7 @@ def lesson() -> Lesson:
         Weighed(0.93, ratio),
     )
     groups = Groups("cream", "drying room", ("Jun", "Nessa"))
-    return Lesson(groups, theta, Belief.independent((0.3, 0.4, 0.01, 0.3)), seen)
+    return Lesson(groups, theta, Belief.independent((0.3, 0.4, 0.01, 0.3, 0.3)), seen)
 
 
 class TestKept:
