@@ -34,6 +34,7 @@ WORDS = {
 class LoadFeeList(LoadView):
     """Makers see their own share, who sees all prices sees them all; an owner records."""
 
+    for_shared_phone = False
     needs = {"GET": P.SEE_OWN_PRICES, "POST": P.SET_FEES}
 
     @extend_schema(operation_id="loads_fees", parameters=[FeeFilterIn], responses=FeesOut)

@@ -46,6 +46,8 @@ OPENINGS_SHOWN = 20
 class LinkView(CommissionView):
     """An endpoint about links, for those whose order it is."""
 
+    for_shared_phone = False
+
     def chosen(self, row: Commission, given: Given) -> dict[str, Any]:
         """Return what a link is to show. Raises a 400 for a photo of something else."""
         wanted = {photo.pk for photo in given["shown_photo_ids"]}

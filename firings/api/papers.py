@@ -33,6 +33,7 @@ PDF = "application/pdf"
 class CommissionPapers(CommissionView):
     """Whoever may promise for the order may read its papers; the owner signs them in person."""
 
+    for_shared_phone = False
     needs = {"GET": PROMISE, "POST": P.SIGN_PAPERS}
     in_person = True
 
@@ -64,6 +65,7 @@ class CommissionPapers(CommissionView):
 
 
 class CommissionPapersFacts(CommissionView):
+    for_shared_phone = False
     needs = {"GET": P.SEE_STUDIO}
 
     @extend_schema(operation_id="commissions_papers_facts", responses=PapersFactsOut)
@@ -91,6 +93,7 @@ class CommissionPapersFacts(CommissionView):
 
 
 class SignedPapers(CommissionView):
+    for_shared_phone = False
     needs = {"GET": PROMISE}
 
     @extend_schema(

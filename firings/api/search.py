@@ -46,7 +46,8 @@ class Search(StudioView):
     def get(self, request: Request) -> Response:
         """Find pieces, orders, moulds, loads, places, people and found ware: at most fifty."""
         asked = self.given(SearchFilterIn, request.query_params)["q"]
-        hits = finding.everything(self.studio, words_of(asked))
+        with_clients = not self.is_on_shared_phone
+        hits = finding.everything(self.studio, words_of(asked), with_clients=with_clients)
         return Response(
             {
                 "results": [shown_hit(hit) for hit in hits],

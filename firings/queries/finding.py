@@ -21,7 +21,7 @@ def loads(studio: Studio, words: Sequence[str]) -> list[Hit]:
     return [Hit("load", row.pk, row.number, _beside(row), fit) for fit, row in found]
 
 
-def everything(studio: Studio, words: Sequence[str]) -> list[Hit]:
+def everything(studio: Studio, words: Sequence[str], *, with_clients: bool = True) -> list[Hit]:
     """Return at most fifty things, those of that very name first. Nine queries; none for no word.
 
     Each kind comes in its own order; who may see the studio may see all that is named here.
@@ -30,7 +30,7 @@ def everything(studio: Studio, words: Sequence[str]) -> list[Hit]:
         return []
     hits = [
         *pieces.pieces(studio, words),
-        *pieces.orders(studio, words),
+        *pieces.orders(studio, words, with_clients=with_clients),
         *moulds.mould_sets(studio, words),
         *loads(studio, words),
         *studio_finding.places(studio, words),

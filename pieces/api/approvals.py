@@ -82,6 +82,8 @@ class ApprovalActOut(ActOut):
 class ApprovalView(CommissionView):
     """An endpoint about what a client is asked."""
 
+    for_shared_phone = False
+
     def asked_of(self, row: Commission) -> list[dict[str, Any]]:
         """Return everything that a client was asked about an order."""
         found = queries.approvals_of(row)

@@ -147,6 +147,7 @@ class CommissionHistory(CommissionView):
 
 
 class CommissionHistoryTable(CommissionView):
+    for_shared_phone = False
     needs = {"GET": P.SEE_STUDIO}
 
     @extend_schema(

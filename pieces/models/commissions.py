@@ -22,6 +22,9 @@ class Commission(StudioOwned):
         ON_COURSE = "on_course"
         AT_RISK = "at_risk"
 
+    # Never shown on a shared phone, wherever somebody wrote them.
+    private_columns: ClassVar = ("client_name", "client_contact")
+
     number = models.CharField(max_length=12)
     client_name = models.CharField(max_length=120)
     client_contact = models.CharField(max_length=300, blank=True)

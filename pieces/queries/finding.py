@@ -49,12 +49,22 @@ def pieces(studio: Studio, words: Sequence[str]) -> list[Hit]:
     return [Hit("piece", row.pk, row.shown_mark, _beside(row), row.how) for row in found]
 
 
-def orders(studio: Studio, words: Sequence[str]) -> list[Hit]:
-    """Return the orders of these letters: number, client, what. Contacts are not looked in."""
+def orders(studio: Studio, words: Sequence[str], *, with_clients: bool) -> list[Hit]:
+    """Return the orders of these letters: number, client, what. Contacts are not looked in.
+
+    Without clients nothing is found by whom it is for, and nothing found says so.
+    """
     rows = Commission.objects.of(studio).order_by("-taken_at")[:LOOKED_THROUGH]
-    found = best(rows, words, _names_of_order, most=MOST_OF_A_KIND)
+
+    def client(row: Commission) -> tuple[str, ...]:
+        return (row.client_name,) if with_clients else ()
+
+    def names(row: Commission) -> tuple[str, ...]:
+        return row.number, *client(row), row.what
+
+    found = best(rows, words, names, most=MOST_OF_A_KIND)
     return [
-        Hit("order", row.pk, row.number, said(row.client_name, row.what, row.state), fit)
+        Hit("order", row.pk, row.number, said(*client(row), row.what, row.state), fit)
         for fit, row in found
     ]
 
@@ -78,10 +88,6 @@ def _mark(word: str) -> str:
 def _beside(row: Piece) -> str:
     state = state_words(row.state, row.cover)
     return said(row.design.noun, state, _stands(row), named(row.maker))
-
-
-def _names_of_order(row: Commission) -> tuple[str, ...]:
-    return row.number, row.client_name, row.what
 
 
 def _names_of_found(row: FoundPiece) -> tuple[str, ...]:

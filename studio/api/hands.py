@@ -31,6 +31,7 @@ class RefusedOut(serializers.ModelSerializer[RefusedTry]):
 
 
 class RefusedList(StudioView):
+    for_shared_phone = False
     needs = {"GET": P.READ_EVERYTHING}
 
     @extend_schema(operation_id="refused_list", responses=paged(RefusedOut))
@@ -50,6 +51,7 @@ class HeldActOut(serializers.ModelSerializer[HeldAct]):
 
 
 class HeldList(StudioView):
+    for_shared_phone = False
     needs = {"GET": P.MANAGE_MEMBERS}
 
     @extend_schema(operation_id="held_list", responses=paged(HeldActOut))
@@ -67,6 +69,7 @@ class HeldAnswerOut(ActOut):
 
 
 class HeldAnswerList(StudioView):
+    for_shared_phone = False
     needs = {"POST": P.MANAGE_MEMBERS}
     in_person = True
 
@@ -92,6 +95,7 @@ class LeavingOut(ActOut):
 
 
 class Leaving(StudioView):
+    for_shared_phone = False
     needs = {"POST": P.MANAGE_MEMBERS}
     in_person = True
 

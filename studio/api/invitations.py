@@ -75,6 +75,7 @@ class InvitationMadeOut(ActOut, InvitationOut):
 
 
 class InvitationList(StudioView):
+    for_shared_phone = False
     needs = {"GET": P.MANAGE_MEMBERS, "POST": P.MANAGE_MEMBERS}
     in_person = True
 
@@ -102,6 +103,7 @@ class InvitationList(StudioView):
 
 
 class InvitationDetail(StudioView):
+    for_shared_phone = False
     needs = {"DELETE": P.MANAGE_MEMBERS}
     in_person = True
 

@@ -16,7 +16,8 @@ from studio.actions import members
 from studio.models import AccessToken, Device, Member
 from studio.queries import people
 
-from .standing import NotInPerson, cut, standing_of
+from .hidden import cut
+from .standing import NotInPerson, standing_of
 from .views import UnknownThing
 
 LENGTHS = ("mm", "in")

@@ -1,8 +1,5 @@
 """What a call may do by the way it came: in person, by a token, or on a shared phone."""
 
-from collections.abc import Mapping
-from typing import Final
-
 from rest_framework.permissions import SAFE_METHODS
 from rest_framework.request import Request
 
@@ -20,14 +17,15 @@ from studio.permissions import (
 
 from .late import ForReview
 
-# What no answer tells on a phone that lies about in the shed: how to reach people, and money.
-HIDDEN_NAMES: Final = frozenset({"email", "contact", "telephone", "address"})
-HIDDEN_ENDS: Final = ("_email", "_contact", "_telephone", "_address")
-
 
 class NotInPerson(NotAllowed):
     code = "not-in-person"
     title = "That is done in person only."
+
+
+class NotOnSharedPhone(NotAllowed):
+    code = "not-on-shared-phone"
+    title = "That is not shown on a shared phone."
 
 
 class PinNeeded(NotAllowed):
@@ -70,19 +68,3 @@ def _on_shared_phone(
         return Standing(roles=plain, grants=granted - WITH_PIN, after_pin=guarded)
     devices.prove(device=device, member=member, pin=pin)
     return Standing(roles=roles, grants=granted)
-
-
-def cut(answer: object) -> object:
-    """Return the answer without what a shared phone does not show, however deep it lies."""
-    if isinstance(answer, Mapping):
-        return {name: cut(inner) for name, inner in answer.items() if not _is_hidden(name)}
-    if isinstance(answer, list | tuple):
-        return [cut(inner) for inner in answer]
-    return answer
-
-
-def _is_hidden(name: object) -> bool:
-    # Money is whole minor units of a currency, and every name of it says so.
-    return isinstance(name, str) and (
-        name in HIDDEN_NAMES or name.endswith(HIDDEN_ENDS) or "_minor" in name
-    )

@@ -51,6 +51,7 @@ class TokenMadeOut(ActOut):
 
 
 class TokenList(StudioView):
+    for_shared_phone = False
     needs = {"GET": Scoped(own=P.SEE_STUDIO, any=P.MANAGE_MEMBERS), "POST": P.SEE_STUDIO}
     in_person = True
 
@@ -76,6 +77,7 @@ class TokenList(StudioView):
 
 
 class TokenDetail(StudioView):
+    for_shared_phone = False
     needs = {"DELETE": Scoped(own=P.SEE_STUDIO, any=P.MANAGE_MEMBERS)}
     in_person = True
 

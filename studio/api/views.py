@@ -21,11 +21,13 @@ from studio.domain.ids import uuid7
 from studio.domain.refusals import Missing, NotAllowed
 from studio.models import AccessToken, Act, Device, JournalEntry, Member, Studio, StudioOwned
 from studio.permissions import Need, NotPermitted, Permission, Scoped, Standing
+from studio.queries import private
 
 from .envelopes import FUTURE_MOST, ActIn, digest_of
+from .hidden import cut
 from .late import DeviceSignedOff, ForReview, KeptForReview, after_leaving, after_signing_off
 from .problems import PreconditionFailed
-from .standing import NotInPerson, PinNeeded, cut, standing_of
+from .standing import NotInPerson, NotOnSharedPhone, PinNeeded, standing_of
 
 Row = TypeVar("Row", bound=StudioOwned)
 Given = dict[str, Any]
@@ -44,6 +46,8 @@ class StudioView(APIView):
     needs: ClassVar[dict[str, Need]] = {}
     # Writes that only a signed-in person may make, never a token or a shared phone.
     in_person: ClassVar[bool] = False
+    # Whether a shared phone is answered at all; not where it is about clients, papers or keys.
+    for_shared_phone: ClassVar[bool] = True
 
     studio: Studio
     member: Member
@@ -68,6 +72,8 @@ class StudioView(APIView):
             raise exceptions.MethodNotAllowed(str(request.method))
         if self.in_person and request.auth is not None and request.method not in SAFE_METHODS:
             raise NotInPerson("Sign in with your name and password to do this.")
+        if self.is_on_shared_phone and not self.for_shared_phone:
+            raise NotOnSharedPhone("Sign in by name on a phone of your own.")
         self._check(need)
 
     def permission_denied(
@@ -91,7 +97,9 @@ class StudioView(APIView):
     ) -> Response:
         response = super().finalize_response(request, response, *args, **kwargs)
         if self.is_on_shared_phone and isinstance(response, Response):
-            response.data = cut(response.data)
+            studio = getattr(self, "studio", None)
+            words = private.words_about_others(studio) if studio is not None else frozenset()
+            response.data = cut(response.data, words)
         return response
 
     def find(self, model: type[Row], **lookup: object) -> Row:
