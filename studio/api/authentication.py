@@ -25,15 +25,17 @@ class CsrfFailed(exceptions.PermissionDenied):
 class SessionAuthentication(authentication.SessionAuthentication):
     """The session cookie, with Django's CSRF check on every write.
 
-    A session ends with the device it was registered as: so a lost phone is signed off.
+    A session ends with the device it was registered as: so a lost phone is signed off. It lets
+    nobody in from then on, and is not forgotten: it says whose the acts are that had not been sent.
     """
 
     def authenticate(self, request: Request) -> tuple[AbstractBaseUser, None] | None:
         found = super().authenticate(request)
         device_id = request._request.session.get(SESSION_DEVICE) if found else None
-        if device_id and Device.objects.filter(pk=device_id, revoked_at__isnull=False).exists():
-            request._request.session.flush()
-            raise exceptions.AuthenticationFailed("This device was signed off.")
+        if found and device_id:
+            gone = Device.objects.filter(pk=device_id, revoked_at__isnull=False).first()
+            if gone is not None:
+                raise DeviceSignedOff(gone, _owner_of(gone, found[0]))
         return found
 
     def enforce_csrf(self, request: Request) -> None:
@@ -114,3 +116,9 @@ def _holder_of(device: Device, named: str | None) -> Member | None:
         return None
     people = Member.objects.filter(pk=wanted, studio=device.studio_id, user__isnull=False)
     return people.select_related("studio", "user").first()
+
+
+def _owner_of(device: Device, user: AbstractBaseUser) -> Member | None:
+    """Return whose own phone it was that was signed off."""
+    mine = Member.objects.filter(pk=device.member_id, user=user.pk)
+    return mine.select_related("studio", "user").first()

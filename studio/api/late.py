@@ -27,7 +27,7 @@ LARGEST_BODY = 64 * 1024
 
 
 class DeviceSignedOff(exceptions.AuthenticationFailed):
-    """A shared phone whose key was good until an owner signed it off."""
+    """A phone that was good until it was signed off: a shared one's key, or one's own session."""
 
     default_code = "device-signed-off"
     default_detail = "This phone was signed off. What it had not sent goes to an owner."
@@ -63,9 +63,9 @@ def after_leaving(request: Request, member: Member, device: Device | None) -> Ex
     return _kept(request, member, device, HeldAct.Why.LEFT, member.left_at) or late
 
 
-def after_signing_off(request: Request, gone: DeviceSignedOff) -> Exception:
-    """Return what answers a shared phone that was signed off."""
-    if request.method != "POST" or gone.member is None:
+def after_signing_off(request: Request, gone: DeviceSignedOff, slug: str) -> Exception:
+    """Return what answers a phone that was signed off, about the studio at `slug`."""
+    if request.method != "POST" or gone.member is None or gone.member.studio.slug != slug:
         return gone
     assert gone.device.revoked_at is not None
     why, ended_at = HeldAct.Why.SIGNED_OFF, gone.device.revoked_at

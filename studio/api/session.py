@@ -16,6 +16,7 @@ from rest_framework.views import APIView
 
 from studio.actions import sign_in
 
+from .authentication import SESSION_DEVICE
 from .me import MeOut, me_of
 from .problems import SignInWrong
 
@@ -51,6 +52,8 @@ class SessionView(APIView):
             raise SignInWrong
         sign_in.forget_tries(username=username, address=address)
         login(request._request, user)
+        # The same person again keeps their session, and must not keep a phone that was signed off.
+        request._request.session.pop(SESSION_DEVICE, None)
         request.user, request.auth = user, None
         return Response(me_of(request))
 

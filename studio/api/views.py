@@ -84,12 +84,13 @@ class StudioView(APIView):
         super().permission_denied(request, message, code)
 
     def handle_exception(self, exc: Exception) -> Response:
-        if isinstance(exc, DeviceSignedOff):
-            exc = after_signing_off(self.request, exc)
+        gone = exc if isinstance(exc, DeviceSignedOff) else None
+        if gone is not None:
+            exc = after_signing_off(self.request, gone, self.slug)
         if isinstance(exc, KeptForReview):
             return Response(exc.answer, status=202)
         if isinstance(exc, NotAllowed | exceptions.MethodNotAllowed):
-            self._note_refused(exc)
+            self._note_refused(exc, gone)
         return super().handle_exception(exc)
 
     def finalize_response(
@@ -212,29 +213,38 @@ class StudioView(APIView):
             return devices.seen(member=self.member, device_id=UUID(named), at=now)
         except ValueError as error:
             raise exceptions.ParseError("X-Natch-Device is not a UUID.") from error
+        except devices.DeviceRevoked as revoked:
+            gone = devices.named(named, of=self.member)
+            assert gone is not None
+            raise DeviceSignedOff(gone, self.member) from revoked
 
-    def _note_refused(self, exc: NotAllowed | exceptions.MethodNotAllowed) -> None:
+    def _note_refused(
+        self, exc: NotAllowed | exceptions.MethodNotAllowed, gone: DeviceSignedOff | None
+    ) -> None:
         """Write down what a member of the studio tried; a PIN still to come is no try."""
-        member = getattr(self, "member", None)
+        member = gone.member if gone is not None else getattr(self, "member", None)
         if member is None or isinstance(exc, PinNeeded):
             return
-        auth, facts = self.request.auth, getattr(exc, "facts", {})
-        match auth:
-            case Device():
-                device: Device | None = auth
-            case AccessToken() | ForReview():
-                device = auth.device
-            case _:
-                device = devices.named(self.request.headers.get("X-Natch-Device"), of=member)
+        facts = getattr(exc, "facts", {})
         refused.note(
             member=member,
-            device=device,
+            device=gone.device if gone is not None else self._device_of(member),
             code=getattr(exc, "code", "method-not-allowed"),
             needed=str(facts.get("needed", "")),
             method=str(self.request.method),
             path=self.request.path,
             at=timezone.now(),
         )
+
+    def _device_of(self, member: Member) -> Device | None:
+        """Return what a refused call came from, as far as it says."""
+        match self.request.auth:
+            case Device() as shared:
+                return shared
+            case AccessToken(device=device) | ForReview(device=device):
+                return device
+            case _:
+                return devices.named(self.request.headers.get("X-Natch-Device"), of=member)
 
     def check_match(self, revision: int, current: Mapping[str, object]) -> None:
         """Raise 412 with the current row when the `If-Match` of a PATCH no longer holds."""

@@ -117,7 +117,7 @@ class TestRevoke:
         assert maker[1].get("/api/v1/me/").status_code == 401
         assert owner[1].get("/api/v1/me/").status_code == 200
 
-    def test_is_told_once(self, maker):
+    def test_is_told_once(self, maker, clock):
         device = sent(maker[1], PATH, {"name": "phone"}).json()["id"]
         other = APIClient()
         other.force_login(maker[0].user)
@@ -127,7 +127,19 @@ class TestRevoke:
         assert answers == [204, 204]
         assert JournalEntry.objects.filter(verb="revoked_device").count() == 1
         other.credentials(HTTP_X_NATCH_DEVICE=device)
-        assert leased(other).json()["type"] == "/problems/device-revoked"
+        after = {"series": "T", "happened_at": clock.move(minutes=1).isoformat()}
+        late = sent(other, "/api/v1/studios/yard/number-blocks/", after)
+        assert late.json()["type"] == "/problems/device-revoked"
+
+    def test_lets_its_person_in_again_by_name(self, owner, maker):
+        device = sent(maker[1], PATH, {"name": "found phone"}).json()["id"]
+        owner[1].delete(f"{PATH}{device}/")
+        known = {"username": maker[0].user.get_username(), "password": factories.PASSWORD}
+
+        again = maker[1].post("/api/v1/session/", known, format="json")
+
+        assert again.status_code == 200
+        assert sent(maker[1], PATH, {"name": "found phone"}).status_code == 201
 
     def test_is_not_for_other_members(self, maker, technician):
         device = sent(maker[1], PATH, {"name": "phone"}).json()["id"]

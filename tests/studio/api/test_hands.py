@@ -147,8 +147,43 @@ class TestHeldList:
 
         assert (read.status_code, read.json()["type"]) == (401, "/problems/device-signed-off")
         assert late.status_code == 403
+        assert RefusedTry.objects.get().code == "device-revoked"
         assert told.status_code == 202
         assert HeldAct.objects.get().why == "signed_off"
+
+    def test_holds_what_ones_own_phone_had_not_sent_when_it_was_signed_off(
+        self, owner, maker, clock
+    ):
+        phone = phone_of(maker)
+        before = clock.now
+        clock.move(hours=1)
+        owner[1].delete(f"{YARD}devices/{phone}/")
+
+        read = maker[1].get(f"{YARD}members/")
+        told = [
+            sent(maker[1], BLOCKS, {"series": "T", "happened_at": before.isoformat()})
+            for _ in range(2)
+        ]
+        late = sent(maker[1], BLOCKS, {"series": "T", "happened_at": clock.now.isoformat()})
+
+        assert (read.status_code, read.json()["type"]) == (401, "/problems/device-signed-off")
+        assert [answer.status_code for answer in told] == [202, 202]
+        held = HeldAct.objects.first()
+        assert (held.why, str(held.device_id), held.member) == ("signed_off", phone, maker[0])
+        assert (late.status_code, late.json()["type"]) == (403, "/problems/device-revoked")
+        noted = RefusedTry.objects.get()
+        assert (noted.code, str(noted.device_id)) == ("device-revoked", phone)
+
+    def test_holds_nothing_of_another_studio(self, owner, maker, clock, other_studio):
+        phone = phone_of(maker)
+        before = clock.now
+        clock.move(hours=1)
+        owner[1].delete(f"{YARD}devices/{phone}/")
+
+        there = BLOCKS.replace("yard", other_studio.slug)
+        told = sent(maker[1], there, {"series": "T", "happened_at": before.isoformat()})
+
+        assert (told.status_code, HeldAct.objects.count()) == (401, 0)
 
 
 class TestHeldAnswer:
