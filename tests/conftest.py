@@ -2,10 +2,12 @@
 
 from collections.abc import Callable, Iterable, Iterator
 from datetime import datetime, timedelta
+from pathlib import Path
 from typing import Any
 
 import pytest
 from django.db import connection
+from django.db.backends.base.base import BaseDatabaseWrapper
 from django.test import TransactionTestCase
 from django.utils import timezone
 from rest_framework.test import APIClient
@@ -153,3 +155,18 @@ def _flush_past_the_locks() -> Iterator[None]:
 @pytest.fixture
 def unlocked_journal(transactional_db: None) -> None:
     """Real transactions; the triggers hold in the test and are lifted for the flush after it."""
+
+
+@pytest.fixture
+def own_folders(
+    unlocked_journal: None,
+    settings: Any,
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+    django_db_blocker: Any,
+) -> Path:
+    """Photos and backups in folders of the test's own, whose databases it may open."""
+    settings.MEDIA_ROOT, settings.BACKUPS = str(tmp_path / "media"), str(tmp_path / "backups")
+    plainly = django_db_blocker._real_ensure_connection
+    monkeypatch.setattr(BaseDatabaseWrapper, "ensure_connection", plainly)
+    return tmp_path

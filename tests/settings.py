@@ -8,7 +8,14 @@ from pathlib import Path
 
 os.environ["NATCH_DATA"] = tempfile.mkdtemp(prefix="natch-test-")
 os.environ["SECRET_KEY"] = "only-for-tests"
-for given in ("NATCH_ADDRESS", "NATCH_HOSTS", "NATCH_MEDIA", "SMTP_HOST", "REDIS_URL"):
+for given in (
+    "NATCH_ADDRESS",
+    "NATCH_HOSTS",
+    "NATCH_MEDIA",
+    "NATCH_BACKUPS",
+    "SMTP_HOST",
+    "REDIS_URL",
+):
     os.environ.pop(given, None)
 # What was compiled once serves every later run, and the programs that a test starts.
 os.environ["NUMBA_CACHE_DIR"] = str(Path(__file__).resolve().parents[1] / "var" / "numba")

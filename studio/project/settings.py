@@ -74,10 +74,14 @@ AUTH_PASSWORD_VALIDATORS = [
     for name in ("MinimumLengthValidator", "CommonPasswordValidator", "NumericPasswordValidator")
 ]
 
-# --- photos ------------------------------------------------------------------------------------
+# --- photos and backups ------------------------------------------------------------------------
 # Reached through the API only, so that whoever may not see the thing does not see its photo.
 MEDIA_ROOT = str(
     (ROOT / Path(environment.text("NATCH_MEDIA", str(DATA / "media"))).expanduser()).resolve()
+)
+# Nightly backups; another disk than that of the data is better.
+BACKUPS = str(
+    (ROOT / Path(environment.text("NATCH_BACKUPS", str(DATA / "backups"))).expanduser()).resolve()
 )
 STORAGES = {
     "default": {"BACKEND": "studio.project.media.KeptFiles"},

@@ -8,6 +8,8 @@ from datetime import UTC, datetime
 from typing import Final
 from uuid import UUID
 
+from django.db import DEFAULT_DB_ALIAS
+
 from studio.models import JournalEntry, JournalHead, Studio
 
 WRITTEN_OUT_FROM: Final = 1e16
@@ -21,15 +23,15 @@ class Fault:
     what: str
 
 
-def faults(studio: Studio) -> list[Fault]:
+def faults(studio: Studio, *, using: str = DEFAULT_DB_ALIAS) -> list[Fault]:
     """Return every place where the journal of a studio is not as it was written; [] when whole."""
-    return list(_faults(studio))
+    return list(_faults(studio, using))
 
 
-def _faults(studio: Studio) -> Iterator[Fault]:
-    head = JournalHead.objects.get(studio=studio)
+def _faults(studio: Studio, using: str) -> Iterator[Fault]:
+    head = JournalHead.objects.using(using).get(studio=studio)
     seq, digest = 0, ""
-    entries = JournalEntry.objects.filter(studio=studio).order_by("seq")
+    entries = JournalEntry.objects.using(using).filter(studio=studio).order_by("seq")
     for entry in entries.prefetch_related("subjects", "notes").iterator(chunk_size=500):
         if entry.seq != seq + 1:
             yield Fault(seq + 1, "missing")

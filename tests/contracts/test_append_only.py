@@ -4,8 +4,8 @@ import pytest
 from django.db import DatabaseError, connection, models, transaction
 
 from studio.domain.ids import uuid7
+from studio.queries.locks import locked_models
 from tests import factories
-from tests.contracts.append_only import locked_models
 
 LOCKED = locked_models()
 

@@ -9,7 +9,7 @@ from django.core.management import call_command
 from django.db.migrations import RunPython
 from django.db.migrations.loader import MigrationLoader
 
-from tests.contracts.append_only import locked_models
+from studio.queries.locks import locked_models
 
 APPS = ("studio", "moulds", "pieces", "firings")
 MIGRATIONS = sorted(
