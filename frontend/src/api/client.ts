@@ -9,10 +9,27 @@ export const PATIENCE_MS = 20_000;
 export const API = "/api/v1";
 
 let deviceId: string | null = null;
+let shared: SharedCaller | null = null;
+
+/** A phone for everybody calls by its own key, and says who holds it. */
+export interface SharedCaller {
+  key: string;
+  memberId: string | null;
+}
 
 /** Name the device once; from then on every call carries it. */
 export function setDevice(id: string | null): void {
   deviceId = id;
+}
+
+/** From then on every call is the shared phone's, and no cookie goes with it. */
+export function setShared(caller: SharedCaller | null): void {
+  shared = caller;
+}
+
+/** Whose act it is, where that is not who holds the phone by now; and their PIN. */
+export function handHeaders(memberId: string | null, pin: string | null): Record<string, string> {
+  return { ...(memberId ? { "X-Natch-Member": memberId } : {}), ...(pin ? { "X-Natch-Pin": pin } : {}) };
 }
 
 export function csrfToken(cookies: string): string | null {
@@ -33,6 +50,11 @@ export interface Call {
 function headersOf(call: Call): Headers {
   const headers = new Headers({ Accept: "application/json", ...call.headers });
   if (call.body !== undefined && !(call.body instanceof FormData)) headers.set("Content-Type", "application/json");
+  if (shared) {
+    headers.set("Authorization", `Device ${shared.key}`);
+    if (shared.memberId && !headers.has("X-Natch-Member")) headers.set("X-Natch-Member", shared.memberId);
+    return headers;
+  }
   if (deviceId) headers.set("X-Natch-Device", deviceId);
   const token = csrfToken(document.cookie);
   if (call.method !== "GET" && token) headers.set("X-CSRFToken", token);
@@ -47,7 +69,7 @@ export async function send(call: Call): Promise<Answer> {
   let response: Response;
   try {
     response = await fetch(call.path, {
-      method: call.method, body, signal, headers: headersOf(call), credentials: "same-origin", cache: "no-store",
+      method: call.method, body, signal, headers: headersOf(call), credentials: shared ? "omit" : "same-origin", cache: "no-store",
     });
   } catch (error) {
     if (call.signal?.aborted) throw error;

@@ -3,8 +3,12 @@ import type { components } from "./schema";
 
 type Schemas = components["schemas"];
 
-/** A person who signed in by name; only a shared phone's *me* has none, and this app signs in people. */
+/** A person who signed in by name, or the shared phone under the name its outbox has. */
 export type Me = Omit<Schemas["MeOut"], "username" | "device"> & { username: string };
+export type SharedPerson = Schemas["HolderOut"];
+export type SharedStudio = Schemas["MyStudioOut"];
+/** What *me* answers a shared phone: who may pick it up, and what the one may do who has. */
+export type SharedMe = Schemas["MeOut"];
 export type Membership = Schemas["MembershipOut"];
 
 export type Quantiles = Schemas["QuantilesOut"];

@@ -1,6 +1,6 @@
 /** The read cache on the phone: one per device and member, so that a phone handed over shows nothing of the last hand. */
 import type { PersistedClient, Persister } from "@tanstack/preact-query-persist-client";
-import { dropKept, readKept, writeKept } from "./db";
+import { answered, dropKept, inside, readKept, writeKept } from "./db";
 
 const PREFIX = "cache:";
 
@@ -8,13 +8,23 @@ export function cacheKey(deviceId: string, memberId: string): string {
   return `${PREFIX}${deviceId}:${memberId}`;
 }
 
+/** Raised whenever all is forgotten, so that what a page still meant to write of an earlier hand is not written after all. */
+let hand = 0;
+
+/** Forget whatever anybody read on this phone; what stands on the screen goes with the screen. */
+export async function dropCaches(db: IDBDatabase): Promise<void> {
+  hand += 1;
+  await inside(db, "kept", "readwrite", (table) => answered(table.delete(IDBKeyRange.bound(PREFIX, `${PREFIX}\uffff`))));
+}
+
 /** Reads come in bursts; one write a second keeps up with them. [ms] */
 export const WRITE_EVERY_MS = 1_000;
 
 export function cachePersister(db: IDBDatabase, key: string): Persister {
   let newest: PersistedClient | null = null;
+  const mine = hand;
   const write = (): void => {
-    if (newest === null) return;
+    if (newest === null || hand !== mine) return;
     // A full phone loses the copy of what was read, and nothing else.
     writeKept(db, key, newest).catch(() => undefined);
     newest = null;

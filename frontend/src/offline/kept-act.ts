@@ -17,6 +17,10 @@ export interface KeptAct {
   id: string;
   /** Whose act it is: only their own session may send it. */
   username: string;
+  /** On a shared phone: who held it when the act was made; it is sent as theirs, whoever holds it by then. */
+  memberId?: string | null;
+  /** Their PIN, where the act takes one: kept until the act has been answered, and no longer. */
+  pin?: string | null;
   slug: string;
   path: string;
   /** The envelope and the act's own fields, without `sent_at`, which is the time of sending. */
@@ -31,7 +35,8 @@ export interface KeptAct {
   creates: string[];
   photo: Blob | null;
   made_at: string;
-  state: "waiting" | "heard" | "parked";
+  /** `held`: the studio keeps it for its owner to look at. */
+  state: "waiting" | "heard" | "parked" | "held";
   tries: number;
   /** Not before then. [ms since 1970] */
   waitUntil: number;

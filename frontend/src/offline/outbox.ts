@@ -7,7 +7,7 @@ import { LEASE_MS, type ActStore } from "./store";
 import { backoff_ms, judge } from "./verdicts";
 import type { Verdict } from "./verdicts";
 
-export type Halt = "no_signal" | "no_studio" | "sign_in" | "not_kept" | null;
+export type Halt = "no_signal" | "no_studio" | "sign_in" | "signed_off" | "locked" | "not_kept" | null;
 
 export interface OutboxState {
   acts: readonly KeptAct[];
@@ -30,6 +30,9 @@ export interface NewAct {
   photo?: Blob;
   /** From `uuid7`, when the screen must name the act before it is on the disk. */
   id?: string;
+  /** On a shared phone: who holds it, and the PIN they typed. */
+  memberId?: string;
+  pin?: string | null;
 }
 
 export interface Outbox {
@@ -45,7 +48,7 @@ export interface Outbox {
   /** Try again now: signal came back, or a person asks. Never shortens a wait the server asked for. */
   wake(): Promise<void>;
   /** Ask again for a parked act, as it was typed but for what is added; those parked with it go along. */
-  askAgain(id: string, added?: JsonObject): Promise<void>;
+  askAgain(id: string, added?: JsonObject, pin?: string): Promise<void>;
   /** Let a parked act go, and those parked with it that cannot stand without it. */
   letGo(id: string): Promise<void>;
   /** Forget heard acts that every snapshot now shows, and those older than any snapshot worth laying them over. */
@@ -100,8 +103,11 @@ export function createOutbox(around: Surroundings): Outbox {
   async function take(act: KeptAct, verdict: Verdict): Promise<Halt> {
     switch (verdict.kind) {
       case "heard":
-        await save([{ ...act, state: "heard", seq: verdict.seq, problem: null }]);
+        await save([{ ...act, pin: null, state: "heard", seq: verdict.seq, problem: null }]);
         if (verdict.seq === null) await store.remove([act.order]).then(reload);
+        return null;
+      case "held":
+        await save([{ ...act, pin: null, state: "held", problem: null }]);
         return null;
       case "park": {
         // What happened is told, though its photo is not taken.
@@ -110,11 +116,11 @@ export function createOutbox(around: Surroundings): Outbox {
           return null;
         }
         const later = state.acts.filter((other) => other.state === "waiting");
-        await save(withDependents(act, later).map((one) => ({ ...one, state: "parked", problem: verdict.problem })));
+        await save(withDependents(act, later).map((one) => ({ ...one, pin: null, state: "parked", problem: verdict.problem })));
         return null;
       }
-      case "sign_in":
-        return "sign_in";
+      case "stop":
+        return verdict.why;
       case "retry": {
         const tries = act.tries + 1;
         const own_ms = backoff_ms(tries, around.random);
@@ -148,7 +154,7 @@ export function createOutbox(around: Surroundings): Outbox {
       if (stopped === null) continue;
       halt = stopped;
       held.add(act.slug);
-      if (stopped === "sign_in") return halt;
+      if (stopped === "sign_in" || stopped === "signed_off" || stopped === "locked") return halt;
     }
   }
 
@@ -218,11 +224,11 @@ export function createOutbox(around: Surroundings): Outbox {
       if (eager.length > 0) await save(eager.map((act) => ({ ...act, waitUntil: 0 })));
       await drain();
     },
-    async askAgain(id, added = {}) {
+    async askAgain(id, added = {}, pin) {
       const parked = state.acts.filter((act) => act.state === "parked");
       const first = parked.find((act) => act.id === id);
       if (!first) return;
-      const again = withDependents({ ...first, body: { ...first.body, ...added } }, parked);
+      const again = withDependents({ ...first, pin: pin ?? null, body: { ...first.body, ...added } }, parked);
       await save(again.map((act) => ({ ...act, state: "waiting", problem: null, tries: 0, waitUntil: 0 })));
       await drain();
     },
@@ -236,7 +242,7 @@ export function createOutbox(around: Surroundings): Outbox {
     },
     async forgetHeard(slug, seq, madeBefore) {
       const isOld = (act: KeptAct): boolean => Date.parse(act.made_at) < madeBefore.getTime();
-      const seen = state.acts.filter((act) => act.state === "heard" && act.slug === slug && ((act.seq ?? 0) <= seq || isOld(act)));
+      const seen = state.acts.filter((act) => (act.state === "heard" || act.state === "held") && act.slug === slug && ((act.seq ?? Infinity) <= seq || isOld(act)));
       if (seen.length === 0) return;
       await store.remove(seen.map((act) => act.order));
       await reload();
@@ -252,6 +258,8 @@ function newAct(given: NewAct, at: number): Omit<KeptAct, "order"> {
   return {
     id,
     username: given.username,
+    memberId: given.memberId ?? null,
+    pin: given.pin ?? null,
     slug: given.slug,
     path: given.path,
     body: {

@@ -1,6 +1,6 @@
 /** The one outbox and database of this phone, made once and handed to the app. */
 import type { Answer } from "../api/answers";
-import { send } from "../api/client";
+import { handHeaders, send } from "../api/client";
 import { OfflineError } from "../api/problem";
 import { openDb } from "./db";
 import type { KeptAct } from "./kept-act";
@@ -20,7 +20,7 @@ const PHOTO_PATIENCE_MS = 120_000;
 
 /** Send one kept act; `null` when there was no answer. The body is the same at every try but for `sent_at`. */
 async function post(act: KeptAct): Promise<Answer | null> {
-  const headers = { "Idempotency-Key": act.id };
+  const headers = { "Idempotency-Key": act.id, ...handHeaders(act.memberId ?? null, act.pin ?? null) };
   try {
     const patience_ms = act.photo ? PHOTO_PATIENCE_MS : undefined;
     return await send({ method: "POST", path: act.path, headers, body: bodyOf(act), patience_ms });

@@ -6,14 +6,18 @@ import type { Problem } from "../api/problem";
 export type Verdict =
   | { kind: "heard"; seq: number | null; body: unknown }
   | { kind: "park"; problem: Problem }
-  | { kind: "sign_in" }
+  | { kind: "held" }
+  | { kind: "stop"; why: "sign_in" | "signed_off" | "locked" }
   | { kind: "retry"; why: "no_signal" | "no_studio"; retryAfter_s: number | null };
 
 const TRY_AGAIN = new Set([408, 425, 429]);
 
-/** Not a no to the act: the session, the page or the device is stale, and signing in again mends all of them. */
-function isStaleSession(problem: Problem): boolean {
-  return problem.status === 401 || /\/(csrf-failed|device-unknown|device-revoked)$/.test(problem.type);
+/** Not a no to the act, but to who sends it; null where it is about the act. Signing in again mends all but the lock. */
+function stopOf(problem: Problem): Extract<Verdict, { kind: "stop" }> | null {
+  if (/\/device-(revoked|signed-off)$/.test(problem.type)) return { kind: "stop", why: "signed_off" };
+  if (problem.type.endsWith("/device-locked")) return { kind: "stop", why: "locked" };
+  const isStale = problem.status === 401 || /\/(csrf-failed|device-unknown)$/.test(problem.type);
+  return isStale ? { kind: "stop", why: "sign_in" } : null;
 }
 
 /** Judge one answer; `null` means there was none. */
@@ -23,13 +27,13 @@ export function judge(answer: Answer | null): Verdict {
   // A proxy in between says it in its own words, and would say so every time.
   if (status === 413) return { kind: "park", problem: problemOf(status, body) };
   if (status >= 500 || TRY_AGAIN.has(status) || !answer.isOurs) return { kind: "retry", why: "no_studio", retryAfter_s };
+  if (status === 202 && isRecord(body) && body["held"] === true) return { kind: "held" };
   if (status < 300) {
     const seq = isRecord(body) && typeof body["journal_seq"] === "number" ? body["journal_seq"] : null;
     return { kind: "heard", seq, body };
   }
   const problem = problemOf(status, body);
-  if (isStaleSession(problem)) return { kind: "sign_in" };
-  return { kind: "park", problem };
+  return stopOf(problem) ?? { kind: "park", problem };
 }
 
 export const FIRST_WAIT_MS = 1_000;

@@ -1,41 +1,41 @@
 /** The shell: who holds the phone, what is read and kept for them, and which screen is shown. */
 import { PersistQueryClientProvider } from "@tanstack/preact-query-persist-client";
 import { ErrorBoundary, LocationProvider, Route, Router, useLocation } from "preact-iso";
-import { useEffect, useMemo, useState } from "preact/hooks";
+import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { ProblemError } from "../api/problem";
 import { SessionContext } from "../features/common/session";
 import type { Session } from "../features/common/session";
+import { usePin } from "../features/common/use-pin";
 import { cacheKey, cachePersister } from "../offline/cache";
-import { writeHolder } from "../offline/holder";
-import type { Holder } from "../offline/holder";
+import type { OutboxState } from "../offline/outbox";
 import type { Phone } from "../offline/phone";
+import { takesPin } from "../offline/shared";
 import { createReading, followOutbox, isWorthKeeping, KEPT_FOR_MS, SHAPES_VERSION } from "./reading";
 import { PLACES, ROUTES } from "./routes";
 import { SignIn } from "./sign-in";
-import { enter, membershipOf, refresh, resume, signIn, signOut } from "./signing";
+import { SignedOff } from "./signed-off";
+import { membershipOf } from "./signing";
+import { useHands } from "./use-hands";
+import { WhoIsAtWork } from "./who";
 
 export function App({ phone }: { phone: Phone }) {
-  const [holder, setHolder] = useState<Holder | null | undefined>(undefined);
-  const [isSignedOut, setSignedOut] = useState(false);
-
-  useEffect(() => {
-    void resume(phone).then(async (kept) => {
-      setHolder(kept);
-      if (!kept) return;
-      const fresh = await refresh(phone, kept);
-      if (fresh) setHolder(fresh);
-      else setSignedOut(true);
-    });
-  }, [phone]);
-
-  const begin = async (username: string, password: string): Promise<void> => {
-    setHolder(await signIn(phone, username, password));
-    setSignedOut(false);
-  };
-
-  if (holder === undefined) return null;
-  const kept = phone.outbox.state().acts.filter((act) => act.state === "waiting").length;
+  const hands = useHands(phone);
+  const pin = usePin();
+  const outbox = useOutbox(phone);
+  const { holder, shared } = hands;
   const membership = holder && membershipOf(holder);
-  if (!holder || !membership) return <SignIn username="" keptCount={kept} onSignIn={begin} />;
+  const { ask } = pin;
+  const isShared = shared !== null;
+  const pinFor = useCallback(
+    async (path: string) => (isShared && membership && takesPin(path, membership) ? ask(membership.member.first_name) : null),
+    [isShared, membership, ask],
+  );
+
+  if (!hands.isReady) return null;
+  if (shared?.isGone) return <SignedOff name={shared.name} outbox={outbox} signIn={() => void hands.leaveShared()} />;
+  if (shared && !holder) return <WhoIsAtWork shared={shared} outbox={outbox} pick={hands.pick} refresh={hands.askPeople} />;
+  const kept = outbox.acts.filter((act) => act.state === "waiting").length;
+  if (!holder || !membership) return <SignIn username="" keptCount={kept} isSignedOff={hands.out === "signed_off"} onSignIn={hands.signIn} />;
 
   const session: Session = {
     phone,
@@ -43,36 +43,45 @@ export function App({ phone }: { phone: Phone }) {
     membership,
     deviceId: holder.deviceId,
     places: PLACES,
-    isSignedOut,
-    enter: async (slug) => { setHolder(await enter(phone, holder.me, slug)); },
-    renew: (me) => {
-      const known = { ...holder, me };
-      setHolder(known);
-      void writeHolder(phone.db, known);
-    },
-    signOut: async () => { await signOut(phone, holder); setHolder(null); },
+    isSignedOut: hands.out !== null,
+    enter: hands.enter,
+    renew: (me) => { hands.keep({ ...holder, me }); },
+    signOut: hands.handOn,
+    shared,
+    askPin: ask,
+    pinFor,
+    share: hands.share,
   };
   return (
     <LocationProvider>
       <SessionContext.Provider value={session}>
-        <Reading key={cacheKey(holder.deviceId, membership.member.id)} session={session} onSignedOut={() => { setSignedOut(true); }}>
+        <Reading key={cacheKey(holder.deviceId, membership.member.id)} session={session} onProblem={hands.onProblem}>
           <Router>
             {[
               ...ROUTES.map((route) => <Route key={route.path} path={route.path} component={route.screen} />),
-              <Route key="/sign-in" path="/sign-in" component={() => <SignInAgain username={holder.me.username} keptCount={kept} onSignIn={begin} />} />,
+              <Route key="/sign-in" path="/sign-in" component={() => <SignInAgain username={holder.me.username} keptCount={kept} onSignIn={hands.signIn} />} />,
               <Route key="default" default component={ToFirstPlace} />,
             ]}
           </Router>
         </Reading>
+        {pin.pad}
       </SessionContext.Provider>
     </LocationProvider>
   );
 }
 
+function useOutbox({ outbox }: Phone): OutboxState {
+  const [state, setState] = useState(() => outbox.state());
+  useEffect(() => outbox.subscribe(() => { setState(outbox.state()); }), [outbox]);
+  return state;
+}
+
 /** One read cache per device and member; the key above makes a new one when either changes. */
-function Reading({ session, onSignedOut, children }: { session: Session; onSignedOut: () => void; children: preact.ComponentChildren }) {
+function Reading({ session, onProblem, children }: { session: Session; onProblem: (error: ProblemError) => void; children: preact.ComponentChildren }) {
   const { phone, deviceId, membership } = session;
-  const [reading] = useState(() => createReading(onSignedOut));
+  const told = useRef(onProblem);
+  told.current = onProblem;
+  const [reading] = useState(() => createReading((error) => { told.current(error); }));
   const persister = useMemo(() => cachePersister(phone.db, cacheKey(deviceId, membership.member.id)), [phone, deviceId, membership.member.id]);
   useEffect(() => followOutbox(reading, phone.outbox, membership.studio.slug), [reading, phone, membership.studio.slug]);
   return (

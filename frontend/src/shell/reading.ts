@@ -9,10 +9,10 @@ export const SHAPES_VERSION = "2";
 const DAY_MS = 24 * 60 * 60_000;
 export const KEPT_FOR_MS = 30 * DAY_MS;
 
-export function createReading(onSignedOut: () => void): QueryClient {
+export function createReading(onProblem: (error: ProblemError) => void): QueryClient {
   const queryCache = new QueryCache({
     onError: (error) => {
-      if (error instanceof ProblemError && error.problem.status === 401) onSignedOut();
+      if (error instanceof ProblemError) onProblem(error);
     },
   });
   return new QueryClient({

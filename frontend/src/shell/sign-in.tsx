@@ -10,6 +10,8 @@ interface SignInProps {
   username: string;
   /** Acts that wait on this phone for somebody to sign in. */
   keptCount: number;
+  /** An owner signed this phone off. */
+  isSignedOff?: boolean;
   onSignIn: (username: string, password: string) => Promise<void>;
 }
 
@@ -29,7 +31,7 @@ function whatWentWrong(error: unknown): string {
   throw error;
 }
 
-export function SignIn({ username: known, keptCount, onSignIn }: SignInProps) {
+export function SignIn({ username: known, keptCount, isSignedOff = false, onSignIn }: SignInProps) {
   const [username, setUsername] = useState(known);
   const [password, setPassword] = useState("");
   const [isAsking, setAsking] = useState(false);
@@ -54,6 +56,7 @@ export function SignIn({ username: known, keptCount, onSignIn }: SignInProps) {
         <Title name="Natch" when="sign in" />
         {keptCount > 0 && <StateLine count={keptCount}><b>kept on this phone</b> · sent when you sign in</StateLine>}
         <Body isSeam={false}>
+          {isSignedOff && <p><b>This phone was signed off.</b> What had been read here is gone from it; what was made here and not sent stays.</p>}
           <Field label="Name" name="username" value={username} onType={setUsername} autocomplete="username" />
           <Field label="Password" name="password" type="password" value={password} onType={setPassword} autocomplete="current-password" wrong={wrong} />
           <Choice

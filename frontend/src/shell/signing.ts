@@ -2,8 +2,7 @@
 import { API, ask, get, setDevice } from "../api/client";
 import { OfflineError, ProblemError } from "../api/problem";
 import type { Me, Membership } from "../api/shapes";
-import { cacheKey } from "../offline/cache";
-import { dropKept } from "../offline/db";
+import { dropCaches } from "../offline/cache";
 import { deviceIdOf, dropHolder, readHolder, writeDeviceId, writeHolder } from "../offline/holder";
 import type { Holder } from "../offline/holder";
 import { uuid7 } from "../offline/ids";
@@ -24,15 +23,24 @@ export async function resume(phone: Phone): Promise<Holder | null> {
   return holder;
 }
 
-/** Ask again who this is. Null when the studio no longer knows the session; the kept holder when there is no answer. */
-export async function refresh(phone: Phone, holder: Holder): Promise<Holder | null> {
+/** Why the studio does not know this phone's session any more. */
+export type Out = "signed_out" | "signed_off";
+
+export function outOf(problem: ProblemError): Out | null {
+  if (problem.problem.status !== 401) return null;
+  return problem.code === "device-signed-off" ? "signed_off" : "signed_out";
+}
+
+/** Ask again who this is: the kept holder when there is no answer. */
+export async function refresh(phone: Phone, holder: Holder): Promise<Holder | Out> {
   try {
     const me = await get<Me>(`${API}/me/`);
     const known = { ...holder, me };
     if (membershipOf(known)) await writeHolder(phone.db, known);
     return known;
   } catch (error) {
-    if (error instanceof ProblemError && error.problem.status === 401) return null;
+    const out = error instanceof ProblemError ? outOf(error) : null;
+    if (out) return out;
     if (error instanceof ProblemError || error instanceof OfflineError) return holder;
     throw error;
   }
@@ -90,11 +98,17 @@ function takeLook(username: string, { member }: Membership): void {
   setLook(own ?? { ...PLAIN, hand: member.left_handed ? "left" : "right", theme: member.theme, text: textOf(member.text) }, username);
 }
 
+/** An owner signed it off: what had not been sent is heard once more, then nothing that was read stays here. */
+export async function signedOffForGood(phone: Phone): Promise<void> {
+  await phone.outbox.wake();
+  await dropCaches(phone.db);
+  await dropHolder(phone.db);
+}
+
 /** Hand the phone on: the session ends, the read cache goes, and kept acts wait for their own person. */
-export async function signOut(phone: Phone, holder: Holder): Promise<void> {
+export async function signOut(phone: Phone): Promise<void> {
   await phone.outbox.signIn(null);
-  const member = membershipOf(holder)?.member;
-  if (member) await dropKept(phone.db, cacheKey(holder.deviceId, member.id));
+  await dropCaches(phone.db);
   await dropHolder(phone.db);
   phone.tellHolder();
   setDevice(null);

@@ -64,11 +64,13 @@ function PhoneLine({ heardAt }: { heardAt: Date | null }) {
   const { me, isSignedOut } = useSession();
   const { acts, halt, isSending } = useOutboxState();
   const mine = acts.filter((act) => act.username === me.username);
+  const held = mine.filter((act) => act.state === "held").length;
   const waiting = mine.filter((act) => act.state === "waiting").length;
   const notTaken = mine.filter((act) => act.state === "parked").length;
   const age = heardAt ? `as heard at ${dayAndClock(heardAt, now, zone)}` : "";
   if (halt === "not_kept") return <StateLine>This phone could not keep that. Free some space on it, then tap again.</StateLine>;
-  if (halt === "sign_in" || isSignedOut) {
+  if (halt === "locked") return <StateLine count={waiting || undefined}>this phone is locked after wrong PINs · an owner unlocks it</StateLine>;
+  if (halt === "sign_in" || halt === "signed_off" || isSignedOut) {
     return waiting > 0
       ? <StateLine count={waiting}><b>kept on this phone</b> · <a href="/sign-in">sign in to send</a></StateLine>
       : <StateLine>signed out · <a href="/sign-in">sign in</a></StateLine>;
@@ -78,6 +80,7 @@ function PhoneLine({ heardAt }: { heardAt: Date | null }) {
     return <StateLine count={waiting}><b>kept on this phone</b> · {why}</StateLine>;
   }
   if (notTaken > 0 && path !== "/not-taken") return <StateLine count={notTaken} natch="refused"><a href="/not-taken">not taken</a></StateLine>;
+  if (held > 0) return <StateLine count={held}>kept for the owner to look at</StateLine>;
   return age ? <StateLine>{age}</StateLine> : null;
 }
 

@@ -2,7 +2,7 @@
 import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import { API } from "../../api/client";
-import type { Me, Membership } from "../../api/shapes";
+import type { Me, Membership, SharedPerson } from "../../api/shapes";
 import type { Phone } from "../../offline/phone";
 
 export interface Place {
@@ -24,6 +24,14 @@ export interface Session {
   /** The studio told anew who this is, after a change. */
   renew: (me: Me) => void;
   signOut: () => Promise<void>;
+  /** On a shared phone: what it is called, and who may pick it up. */
+  shared: { name: string; people: readonly SharedPerson[] } | null;
+  /** The PIN of somebody on a shared phone; null when they will not say. */
+  askPin: (name: string) => Promise<string | null>;
+  /** Ask for the PIN where this path takes one of who holds a shared phone; null elsewhere, and where they will not say. */
+  pinFor: (path: string) => Promise<string | null>;
+  /** This phone becomes everybody's: its owner's session ends here. */
+  share: (name: string) => Promise<void>;
 }
 
 export const SessionContext = createContext<Session | null>(null);

@@ -14,7 +14,7 @@ export function taken(picture: Blob, at: Date): TakenPhoto {
 }
 
 /** The act that sends it, before the act whose words it comes with. */
-export function photoAct({ id, picture, takenAt }: TakenPhoto, whose: Pick<NewAct, "username" | "slug">, path: string, words: string): NewAct {
+export function photoAct({ id, picture, takenAt }: TakenPhoto, whose: Pick<NewAct, "username" | "memberId" | "slug">, path: string, words: string): NewAct {
   return {
     ...whose, id, path, fields: {}, basedOn: 0, verb: "took_photo", about: {}, words: `${words} (photo)`, photo: picture, happenedAt: new Date(takenAt),
   };

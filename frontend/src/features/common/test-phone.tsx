@@ -22,6 +22,11 @@ export const MEMBERSHIP: Membership = {
   },
 };
 
+/** What a session says of a phone that is nobody else's. */
+export const OF_ONES_OWN = {
+  shared: null, askPin: () => Promise.resolve(null), pinFor: () => Promise.resolve(null), share: () => Promise.resolve(),
+};
+
 export interface TestPhone {
   root: HTMLElement;
   db: IDBDatabase;
@@ -60,6 +65,7 @@ export async function drawn(
   const session = {
     phone: { db, outbox, tellHolder: () => undefined }, me, membership: MEMBERSHIP, deviceId: "d1", places: [], isSignedOut: false,
     enter: () => Promise.resolve(), signOut: () => Promise.resolve(), renew: () => undefined,
+    ...OF_ONES_OWN,
   };
   render(
     <LocationProvider>

@@ -1,10 +1,11 @@
 /** Small writes that need an answer now: settings of one's own, keys, invitations. They wait for nobody and are not kept. */
 import { useState } from "preact/hooks";
-import { ask } from "../../api/client";
+import { ask, handHeaders } from "../../api/client";
 import type { Call } from "../../api/client";
 import { errorAt, OfflineError, ProblemError } from "../../api/problem";
 import type { Problem } from "../../api/problem";
 import { uuid7 } from "../../offline/ids";
+import { studioPath, useSession } from "./session";
 import { wholeFault } from "./use-refused";
 
 export interface Claim {
@@ -27,12 +28,14 @@ export function useClaim(): Claim {
   const [isAsking, setAsking] = useState(false);
   const [problem, setProblem] = useState<Problem | null>(null);
   const [offline, setOffline] = useState<string | null>(null);
+  const { membership, pinFor } = useSession();
   const claim = async <Answer>(call: Call): Promise<Answer | null> => {
+    const pin = await pinFor(call.path.replace(studioPath(membership.studio.slug, ""), ""));
     setAsking(true);
     setProblem(null);
     setOffline(null);
     try {
-      return await ask<Answer>(call);
+      return await ask<Answer>({ ...call, headers: { ...call.headers, ...handHeaders(null, pin) } });
     } catch (error) {
       if (error instanceof ProblemError) setProblem(error.problem);
       else if (error instanceof OfflineError) setOffline(`${error.message} This needs one; nothing was changed.`);

@@ -14,14 +14,14 @@ export function useOutboxState(): OutboxState {
   return state;
 }
 
-/** This person's acts in this studio, in the order made: what an overlay lays over a snapshot. */
+/** This person's acts in this studio, or all of a shared phone, in the order made: what an overlay lays over a snapshot. */
 export function useKeptActs(): readonly KeptAct[] {
   const { acts } = useOutboxState();
   const { me, membership } = useSession();
   return acts.filter((act) => act.slug === membership.studio.slug && act.username === me.username);
 }
 
-export type ScreenAct = Omit<NewAct, "slug" | "username" | "path" | "basedOn"> & {
+export type ScreenAct = Omit<NewAct, "slug" | "username" | "memberId" | "pin" | "path" | "basedOn"> & {
   /** Under the studio: `parts/…/events/`. */
   path: string;
   /** `journal_seq` of the snapshot the person was looking at. */
@@ -32,20 +32,24 @@ export type ScreenAct = Omit<NewAct, "slug" | "username" | "path" | "basedOn"> &
 
 /** `act(…)` resolves with the act's id once it is on the disk. */
 export function useAct(): (act: ScreenAct) => Promise<string> {
-  const { phone, me, membership } = useSession();
+  const { phone, me, membership, shared, pinFor } = useSession();
   const { slug } = membership.studio;
+  const memberId = shared ? membership.member.id : undefined;
   return useCallback(
-    ({ photos = [], fields, ...act }) => {
+    async ({ photos = [], fields, ...act }) => {
       buzz();
-      const whose = { slug, username: me.username };
+      // Before anybody types a PIN: it is the tap that happened.
+      const happenedAt = act.happenedAt ?? new Date();
+      const pin = await pinFor(act.path);
+      const whose = { slug, username: me.username, ...(memberId ? { memberId } : {}) };
       const known = Array.isArray(fields["photo_ids"]) ? fields["photo_ids"] : [];
       const named = photos.length === 0 ? fields : { ...fields, photo_ids: [...known, ...photos.map((photo) => photo.id)] };
       return phone.outbox.keep(
-        { ...act, ...whose, fields: named, path: studioPath(slug, act.path) },
+        { ...act, ...whose, happenedAt, pin, fields: named, path: studioPath(slug, act.path) },
         photos.map((photo) => photoAct(photo, whose, studioPath(slug, "photos/"), act.words)),
       );
     },
-    [phone, me.username, slug],
+    [phone, me.username, memberId, pinFor, slug],
   );
 }
 

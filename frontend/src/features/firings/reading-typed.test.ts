@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { figureOf, oddReading, pressed, sentFigure, toCelsius } from "./reading-typed";
-import type { Key } from "./reading-typed";
+import type { Key } from "../../ui/number-pad";
 
 const keys = (...all: Key[]): string => all.reduce(pressed, "");
 

@@ -1,13 +1,12 @@
 /** What is typed on the number pad: figures in the person's own degrees, and whether they can be a kiln's. */
 import type { Units } from "../../domain/format";
 import { THIN } from "../../domain/format";
+import type { Key } from "../../ui/number-pad";
 
 /** Longest that makes sense: `1222.5`. */
 const MOST_LETTERS = 6;
 /** Beyond this over its top, no kiln reads so; the studio's own gate has the last word. [°C] */
 const OVER_TOP_C = 100;
-
-export type Key = "0" | "1" | "2" | "3" | "4" | "5" | "6" | "7" | "8" | "9" | "back" | "wipe";
 
 export function pressed(typed: string, key: Key): string {
   if (key === "wipe") return "";

@@ -5,6 +5,8 @@ import { clock } from "../../domain/clock";
 import { joinFacts, temperature } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
+import { NumberPad } from "../../ui/number-pad";
+import type { Key } from "../../ui/number-pad";
 import { Fact } from "../../ui/seam";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
@@ -18,13 +20,11 @@ import { readingAct } from "./load-acts";
 import { AskedReadings, LastThree } from "./load-firing";
 import { ConesSheet } from "./cones-sheet";
 import { figureOf, oddReading, pressed, sentFigure, toCelsius } from "./reading-typed";
-import type { Key, Odd } from "./reading-typed";
+import type { Odd } from "./reading-typed";
 import { useKilns } from "./use-kilns";
 import { useFit, useLoad, useLoadScreen } from "./use-load";
 
 const TITLE = "Reading";
-const KEYS: readonly Key[] = ["7", "8", "9", "4", "5", "6", "1", "2", "3", "wipe", "0", "back"];
-const KEY_WORDS: Partial<Record<Key, string>> = { wipe: "Wipe", back: "One less" };
 
 export function ReadingScreen({ id = "" }: { id?: string }) {
   const screen = useLoadScreen(id);
@@ -97,9 +97,7 @@ function Planned({ it: { load }, around: { now, zone, units } }: { it: ReturnTyp
 function Pad({ press, save, isReady, isDead, cones }: { press: (key: Key) => void; save: () => void; isReady: boolean; isDead: boolean; cones: () => void }) {
   return (
     <Tray isFree isDead={isDead}>
-      <div class={css.pad} role="group" aria-label="Number pad">
-        {KEYS.map((key) => <button key={key} type="button" class={key in KEY_WORDS ? css.word : undefined} onClick={() => { press(key); }}>{KEY_WORDS[key] ?? key}</button>)}
-      </div>
+      <NumberPad press={press} />
       <div class={css.padActs}>
         <MainAct isDisabled={!isReady} onPress={save}>Save</MainAct>
         <Act onPress={cones} wide="Cones">Cones seen</Act>

@@ -36,7 +36,7 @@ function Report({ report, around: { now, zone } }: { report: TestReport; around:
 export function ClientBlock({ answer: { commission }, around: { now, zone } }: { answer: OrderAnswer; around: Around }) {
   return (
     <Block name="Order">
-      <li><Fact label="client" value={commission.client_name} note={commission.client_contact === "" ? "no way to reach noted" : commission.client_contact} /></li>
+      {commission.client_name !== "" && <li><Fact label="client" value={commission.client_name} note={commission.client_contact === "" ? "no way to reach noted" : commission.client_contact} /></li>}
       <li><Fact label="what" value={commission.what} /></li>
       <li><Fact label="maker" value={commission.maker.first_name} note={`taken ${date(new Date(commission.taken_at), now, zone)}`} /></li>
     </Block>

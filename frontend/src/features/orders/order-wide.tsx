@@ -1,4 +1,5 @@
 /** An order on a desk: its facts in one column; its life line across the top of the other, its story below on its own seam. */
+import { joinFacts } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
@@ -22,7 +23,7 @@ export function WideOrder({ order, heardAt, around }: { order: Order; heardAt: D
   const { commission, lines } = answer;
   return (
     <Screen
-      title={commission.number} when={`${commission.client_name}, ${commission.what}`} within="/orders" heardAt={heardAt} isWide
+      title={commission.number} when={joinFacts(commission.client_name || null, commission.what)} within="/orders" heardAt={heardAt} isWide
       acts={<HeadActs order={order} />}
     >
       <div class={css.halves}>

@@ -11,6 +11,7 @@ import { createOutbox } from "../../offline/outbox";
 import type { Outbox } from "../../offline/outbox";
 import { actStore } from "../../offline/store";
 import { SessionContext } from "../common/session";
+import { OF_ONES_OWN } from "../common/test-phone";
 import { NewOrderScreen } from "./new-order";
 import { OrderScreen } from "./order";
 import { OrderStoryScreen } from "./order-story-screen";
@@ -46,7 +47,7 @@ async function phone(): Promise<Phone> {
   const root = document.body.appendChild(document.createElement("div"));
   const session = {
     phone: { db, outbox, tellHolder: () => undefined }, me, membership, deviceId: "d", places: [{ word: "Orders", href: "/orders" }], isSignedOut: false,
-    enter: () => Promise.resolve(), renew: () => undefined, signOut: () => Promise.resolve(),
+    enter: () => Promise.resolve(), renew: () => undefined, signOut: () => Promise.resolve(), ...OF_ONES_OWN,
   };
   const show = async (screen: JSX.Element): Promise<void> => {
     render(

@@ -61,7 +61,7 @@ function Order({ row, around }: { row: OrderRow; around: Around }) {
   return (
     <Row
       mark={row.number} noun={due} natch={isPast ? "past" : isOpen && row.is_at_risk ? "hand" : isOpen ? "next" : "done"}
-      verdict={row.client_name} evidence={risk ? joinFacts(risk, evidence) : evidence} href={`/orders/${row.id}`}
+      verdict={row.client_name || row.what} evidence={risk ? joinFacts(risk, evidence) : evidence} href={`/orders/${row.id}`}
       spoken={joinSentence(row.number, row.client_name, row.what, row.promised_date === null ? "no day promised" : `promised ${promisedWords(row.promised_date, around)}`, away, evidence, risk)}
     />
   );

@@ -9,6 +9,7 @@ import { openDb } from "../../offline/db";
 import { createOutbox } from "../../offline/outbox";
 import { actStore } from "../../offline/store";
 import { SessionContext } from "../common/session";
+import { OF_ONES_OWN } from "../common/test-phone";
 import { BenchScreen } from "./bench";
 import { benchAnswer } from "./bench-sample";
 
@@ -35,7 +36,7 @@ async function drawn(): Promise<{ root: HTMLElement; bodies: () => Record<string
   const root = document.body.appendChild(document.createElement("div"));
   const session = {
     phone: { db, outbox, tellHolder: () => undefined }, me, membership, deviceId: "d", places: [{ word: "Bench", href: "/bench" }], isSignedOut: false,
-    enter: () => Promise.resolve(), signOut: () => Promise.resolve(), renew: () => undefined,
+    enter: () => Promise.resolve(), signOut: () => Promise.resolve(), renew: () => undefined, ...OF_ONES_OWN,
   };
   render(
     <LocationProvider>

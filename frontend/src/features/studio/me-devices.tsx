@@ -6,12 +6,12 @@ import { useNow } from "../common/use-now";
 import css from "./studio.module.css";
 import { useDevices } from "./use-me";
 
-/** Phones that act for this person. Signing one off ends its session at once; what it wrote stays. */
+/** Phones that act for this person; an owner sees everybody's. Signing one off ends its session at once; what it wrote stays. */
 export function MyDevices() {
   const zone = useZone();
   const now = useNow();
   const { deviceId } = useSession();
-  const { devices, claim, signOff } = useDevices();
+  const { devices, claim, signOff, unlock } = useDevices();
   const [askedId, ask] = useState<string | null>(null);
   return (
     <section class={css.section} aria-label="Phones">
@@ -24,6 +24,7 @@ export function MyDevices() {
             <br />
             <span class={css.note}>{device.seen_at ? `last heard ${dayAndClock(new Date(device.seen_at), now, zone)}` : "never heard"}</span>
           </p>
+          {device.is_locked && <SmallAct spoken={`Unlock ${device.name}`} onPress={() => { void unlock(device.id); }}>Unlock</SmallAct>}
           {device.id !== deviceId && (askedId === device.id
             ? <SmallAct spoken={`Sign ${device.name} off for good`} onPress={() => { ask(null); void signOff(device.id); }}>For good</SmallAct>
             : <SmallAct spoken={`Sign off ${device.name}`} onPress={() => { ask(device.id); }}>Sign off</SmallAct>)}

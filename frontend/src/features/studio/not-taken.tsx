@@ -18,7 +18,7 @@ import { markOf, PieceNow } from "./not-taken-facts";
 import { useNotTaken } from "./use-not-taken";
 
 export function NotTakenScreen() {
-  const { first, count, isOutOfOrder, askAgain, letGo } = useNotTaken();
+  const { first, count, isOutOfOrder, pinOf, askAgain, letGo } = useNotTaken();
   const instead = useInstead(first);
   const load = first && refusedLoad(first);
   const whom = load && whomToAsk(load);
@@ -33,7 +33,7 @@ export function NotTakenScreen() {
   }
   const tray = (
     <Tray isStack>
-      {instead ? <MainAct onPress={instead.go}>{instead.words}</MainAct> : <MainAct onPress={askAgain}>{isOutOfOrder ? "It did happen" : "Ask again"}</MainAct>}
+      {instead ? <MainAct onPress={instead.go}>{instead.words}</MainAct> : <MainAct onPress={askAgain}>{pinOf !== null ? `${pinOf}’s PIN` : isOutOfOrder ? "It did happen" : "Ask again"}</MainAct>}
       <Act onPress={letGo}>Let it go</Act>
       {whom !== null ? <Act onPress={asking.ask}>{`Ask ${whom}`}</Act> : instead ? <Act onPress={askAgain}>Ask again</Act> : <Act href={first.about["piece_id"] ? `/pieces/${first.about["piece_id"]}` : "/bench"}>{first.about["piece_id"] ? "Open it" : "Later"}</Act>}
     </Tray>

@@ -8,6 +8,8 @@ import { Screen } from "../common/screen";
 import { hasGrant, useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
+import { MyDevices } from "./me-devices";
+import { SharePhone } from "./share-phone";
 import css from "./studio.module.css";
 import { ROLES, rolesWords, useInvitations, useMembers } from "./use-people";
 import type { Invitations } from "./use-people";
@@ -49,6 +51,8 @@ function Managed({ members, again }: { members: readonly MemberRow[]; again: () 
       <Act href="/refused">What was refused</Act>
       <Act href="/held">Came too late</Act>
       <Invite invitations={invitations} />
+      <MyDevices />
+      <SharePhone />
     </>
   );
 }

@@ -56,6 +56,8 @@ export interface Devices {
   devices: readonly DeviceRow[];
   claim: Claim;
   signOff: (id: string) => Promise<void>;
+  /** Take off the lock of too many wrong PINs. */
+  unlock: (id: string) => Promise<void>;
 }
 
 export function useDevices(): Devices {
@@ -67,6 +69,10 @@ export function useDevices(): Devices {
     claim,
     signOff: async (id) => {
       await claim.claim({ method: "DELETE", path: studioPath(membership.studio.slug, `devices/${id}/`) });
+      screen.again();
+    },
+    unlock: async (id) => {
+      await claim.claim({ method: "PATCH", path: studioPath(membership.studio.slug, `devices/${id}/`), body: { is_locked: false } });
       screen.again();
     },
   };
