@@ -3,7 +3,7 @@
 from celery import current_app, shared_task
 from django.utils import timezone
 
-from studio.actions import deliveries, leaving, replays, runs
+from studio.actions import deliveries, keeping, leaving, replays, runs
 
 # A sweep every minute has this long to be picked up before the next one is due.
 OFFER_EXPIRES_S = 55
@@ -34,3 +34,9 @@ def prune_replays(**_: object) -> None:
 def end_memberships(**_: object) -> None:
     """End the membership of everybody whose last day has come."""
     leaving.end_due(at=timezone.now())
+
+
+@shared_task
+def keep_backups(**_: object) -> None:
+    """Back up every night, try a backup every month, and say so when it was not done."""
+    keeping.keep(at=timezone.now())

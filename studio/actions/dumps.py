@@ -34,13 +34,16 @@ class DatabaseNotCopied(Unworkable):
 @contextmanager
 def opened(settings: Mapping[str, Any]) -> Iterator[str]:
     """Reach another database than the usual one; give the name to use it by."""
-    # Everything that is not said is as for the usual one: Django fills defaults in only once.
-    connections.databases[ASIDE] = {**connections.databases[DEFAULT_DB_ALIAS], **settings}
+    usual = connections.databases
+    # A new table of databases, as another thread may be going through the old one. Everything
+    # that is not said is as for the usual database: Django fills defaults in only once.
+    connections.settings = {**usual, ASIDE: {**usual[DEFAULT_DB_ALIAS], **settings}}
     try:
         yield ASIDE
     finally:
         connections[ASIDE].close()
-        del connections[ASIDE], connections.databases[ASIDE]
+        del connections[ASIDE]
+        connections.settings = usual
 
 
 def file_settings(file: Path) -> dict[str, Any]:
@@ -62,10 +65,13 @@ def dumped(file: Path) -> Iterator[str]:
     connection = connections[DEFAULT_DB_ALIAS]
     if connection.vendor == "sqlite":
         connection.ensure_connection()
-        with closing(sqlite3.connect(file)) as copy:
-            connection.connection.backup(copy)
-            # One file again: the copy took over that its other half stands beside it.
-            copy.execute("PRAGMA journal_mode=DELETE")
+        try:
+            with closing(sqlite3.connect(file)) as copy:
+                connection.connection.backup(copy)
+                # One file again: the copy took over that its other half stands beside it.
+                copy.execute("PRAGMA journal_mode=DELETE")
+        except sqlite3.Error as error:
+            raise DatabaseNotCopied(f"SQLite says: {error}.") from error
         with opened(file_settings(file)) as using:
             yield using
         return

@@ -168,7 +168,10 @@ CELERY_BROKER_CONNECTION_RETRY_ON_STARTUP = True
 CELERY_TASK_DEFAULT_QUEUE = "quick"
 # Long sums go to the worker that does nothing else, so that no reminder waits for them. By name,
 # as Celery gives up the `queue` of a task's own decorator.
-CELERY_TASK_ROUTES = {"pieces.tasks.refresh_*": {"queue": "work"}}
+CELERY_TASK_ROUTES = {
+    "pieces.tasks.refresh_*": {"queue": "work"},
+    "studio.tasks.keep_backups": {"queue": "work"},
+}
 CELERY_TASK_CREATE_MISSING_QUEUES = True
 CELERY_TASK_ACKS_LATE = True
 CELERY_TASK_REJECT_ON_WORKER_LOST = True
@@ -206,6 +209,12 @@ CELERY_BEAT_SCHEDULE: dict[str, dict[str, Any]] = {
         "task": "studio.tasks.end_memberships",
         "schedule": 60.0,
         "options": {"expires": 55},
+    },
+    # a backup each night, one restored each month, and word of it when that was not done
+    "backups": {
+        "task": "studio.tasks.keep_backups",
+        "schedule": 600.0,
+        "options": {"expires": 550},
     },
     # windows of wet parts whose story or air has changed
     "forecasts": {
