@@ -2,7 +2,19 @@
 
 from django.urls import URLPattern, path
 
-from . import away, devices, hands, invitations, me, members, numbers, session, settings, tokens
+from . import (
+    away,
+    backups,
+    devices,
+    hands,
+    invitations,
+    me,
+    members,
+    numbers,
+    session,
+    settings,
+    tokens,
+)
 
 STUDIO = "studios/<slug:slug>"
 
@@ -24,6 +36,7 @@ urlpatterns: list[URLPattern] = [
     path(f"{STUDIO}/tokens/", tokens.TokenList.as_view()),
     path(f"{STUDIO}/tokens/<uuid:token_id>/", tokens.TokenDetail.as_view()),
     path(f"{STUDIO}/number-blocks/", numbers.NumberBlockList.as_view()),
+    path(f"{STUDIO}/backups/", backups.Backups.as_view()),
     path(f"{STUDIO}/settings/", settings.SettingsView.as_view()),
     path(f"{STUDIO}/opening/", settings.OpeningView.as_view()),
     path(f"{STUDIO}/away/", away.AwayList.as_view()),

@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 6a32498d645f15bc61a4a6e543a26c3fbae6a7c97ec28f22533db43a19ba44d3
-// types f9656bc7b22788e8c44ff56b83dae28e4f45a5cb2da7be642e24c47c1f1b5d16
+// document e3f3dc17ec1a817b7400dd271953642b89d3c57cd965a0a40f94c1f83a465a67
+// types f4939a3a0df02f545d72850659fe216a6282b0159e123c52ce0b4eb92a21a842
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -170,6 +170,24 @@ export interface paths {
         post?: never;
         /** @description Say that the member is not away after all. */
         delete: operations["away_call_off"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/backups/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the backups, and what came of the last trial. */
+        get: operations["backups_list"];
+        put?: never;
+        /** @description Ask for a backup or a trial out of turn; it is done in the background. */
+        post: operations["backups_ask"];
+        delete?: never;
         options?: never;
         head?: never;
         patch?: never;
@@ -2526,6 +2544,59 @@ export interface components {
              */
             sent_at?: string;
         };
+        /** @description What every act says of itself; each act adds its own fields. */
+        AskInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description `backup`: make one; `drill`: restore the newest for trial.
+             *
+             *     * `backup` - backup
+             *     * `drill` - drill
+             * @enum {string}
+             */
+            what: "backup" | "drill";
+        };
+        /** @description What every answer to an act says. */
+        AskOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            /**
+             * @description * `backup` - backup
+             *     * `drill` - drill
+             * @enum {string}
+             */
+            what: "backup" | "drill";
+        };
         /** @description What every answer to an act says. */
         AssignedOut: {
             /** Format: uuid */
@@ -2643,6 +2714,34 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["AwayOut"][];
+        };
+        BackupOut: {
+            file: string;
+            /** @description Whether it came back whole then. */
+            is_good: boolean | null;
+            /** Format: date-time */
+            made_at: string;
+            size_bytes: number;
+            /**
+             * Format: date-time
+             * @description When it was last restored for trial.
+             */
+            tried_at: string | null;
+        };
+        BackupsOut: {
+            /** @description Asked for and not done yet. */
+            asked: ("backup" | "drill")[];
+            /** @description Of the last one, where it could not be made. */
+            failure: components["schemas"]["TryOut"] | null;
+            /** Format: date-time */
+            good_drill_at: string | null;
+            /** @description None was tried for more than 35 days. */
+            is_drill_old: boolean;
+            /** @description The newest is older than 36 hours. */
+            is_old: boolean;
+            last_drill: components["schemas"]["TryOut"] | null;
+            /** @description Newest first. Each was read back whole when made. */
+            results: components["schemas"]["BackupOut"][];
         };
         /** @description What every act says of itself; each act adds its own fields. */
         BarInRequest: {
@@ -4597,11 +4696,27 @@ export interface components {
         };
         FiringTicketOut: {
             cone: string;
+            /**
+             * @description * `crawled` - Crawled
+             *     * `blistered` - Blistered
+             *     * `pinholed` - Pinholed
+             *     * `crazed` - Crazed
+             *     * `underfired` - Underfired
+             *     * `thin` - Thin
+             *     * `ran` - Ran
+             *     * `colour` - Colour
+             *     * `other` - Other
+             * @enum {string}
+             */
+            fault: "crawled" | "blistered" | "pinholed" | "crazed" | "underfired" | "thin" | "ran" | "colour" | "other" | "";
             /** Format: date-time */
             happened_at: string;
             /** Format: uuid */
             id: string;
             kind: string;
+            mended: ("ground" | "washed" | "filled" | "glazed_again" | "glazed_thicker" | "nothing")[];
+            /** @description What was wrong, and what was mended since. */
+            readonly why: string;
             words: string;
         };
         /** @description Some FiringTicketOut rows, and where the next ones are. */
@@ -4609,6 +4724,12 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["FiringTicketOut"][];
+        };
+        /** @description Of pieces whose first glaze firing was judged; fired again counts as not good. */
+        FirstTimeOut: {
+            good: number;
+            of: number;
+            words: string;
         };
         FitItemOut: {
             /** Format: double */
@@ -7159,6 +7280,7 @@ export interface components {
             chance: number | null;
             /** Format: uuid */
             commission_id: string;
+            first_time: components["schemas"]["FirstTimeOut"];
             is_at_risk: boolean;
             journal_seq: number;
             /** Format: date */
@@ -10534,9 +10656,11 @@ export interface components {
         };
         TicketBriefOut: {
             cone: string;
+            /** @description What was wrong, and what was mended since. */
+            why: string;
             words: string;
         };
-        /** @description Which cone a piece waits for, and what to mind. */
+        /** @description Which cone a piece waits for, and what to mind; `fault` and `mended` of ware fired before. */
         TicketInRequest: {
             /**
              * Format: int64
@@ -10547,6 +10671,20 @@ export interface components {
             cone: string;
             /** Format: uuid */
             corrects?: string | null;
+            /**
+             * @description * `crawled` - Crawled
+             *     * `blistered` - Blistered
+             *     * `pinholed` - Pinholed
+             *     * `crazed` - Crazed
+             *     * `underfired` - Underfired
+             *     * `thin` - Thin
+             *     * `ran` - Ran
+             *     * `colour` - Colour
+             *     * `other` - Other
+             * @default
+             * @enum {string}
+             */
+            fault: "crawled" | "blistered" | "pinholed" | "crazed" | "underfired" | "thin" | "ran" | "colour" | "other" | "";
             /**
              * Format: date-time
              * @description When it happened, as the person says.
@@ -10563,6 +10701,7 @@ export interface components {
              * @enum {string}
              */
             kind: "bisque" | "glaze";
+            mended?: ("ground" | "washed" | "filled" | "glazed_again" | "glazed_thicker" | "nothing")[];
             /** @default  */
             note: string;
             /**
@@ -10704,6 +10843,14 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["TouchCheckRowOut"][];
+        };
+        TryOut: {
+            /** Format: date-time */
+            at: string;
+            file: string;
+            is_good: boolean;
+            /** @description What was wrong, in words; empty when nothing was. */
+            words: string;
         };
         UnitsInRequest: {
             /**
@@ -11214,6 +11361,70 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    backups_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BackupsOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    backups_ask: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AskInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AskOut"];
+                };
             };
             /** @description What went wrong. */
             default: {
