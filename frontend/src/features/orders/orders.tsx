@@ -5,7 +5,7 @@ import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
 import { Screen } from "../common/screen";
-import { useZone } from "../common/session";
+import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
 import { awayWords, dueWords, promisedWords, rowEvidence } from "./order-words";
@@ -21,12 +21,10 @@ export function OrdersScreen() {
 function Ready({ snapshot, heardAt }: { snapshot: OrdersAnswer; heardAt: Date | null }) {
   const around = { now: useNow(), zone: useZone() };
   const view = useOrders(snapshot);
-  const tray = (
-    <Tray>
-      <MainAct href="/orders/new">New order</MainAct>
-      <Act href="/found">Found ware</Act>
-    </Tray>
-  );
+  // A shared phone is told nothing of clients, and takes no order of one.
+  const tray = useSession().shared
+    ? <Tray><MainAct href="/found">Found ware</MainAct></Tray>
+    : <Tray><MainAct href="/orders/new">New order</MainAct><Act href="/found">Found ware</Act></Tray>;
   return (
     <Screen title="Orders" heardAt={heardAt} tray={tray}>
       {isEmpty(view) ? <Fact label="" natch="done" value="No orders yet." note="Take the first: it counts what is wanted from then on." /> : <Blocks view={view} around={around} />}
