@@ -52,15 +52,27 @@ def record(*, act: Act, load: Load, cones: Sequence[ConeGiven]) -> list[WitnessC
     return rows
 
 
+@dataclass(frozen=True, slots=True)
+class TicketGiven:
+    """Which cone is asked for; of fired ware also what was wrong, and what was mended since."""
+
+    kind: str
+    cone: str
+    words: str = ""
+    fault: str = ""
+    mended: Sequence[str] = ()
+
+
 @transaction.atomic
-def ask_for(*, act: Act, piece: Piece, kind: str, cone: str, words: str = "") -> FiringTicket:
+def ask_for(*, act: Act, piece: Piece, given: TicketGiven) -> FiringTicket:
     """Write which cone a piece waits for in its next firing of a kind. Raises `UnknownCone`."""
-    cone = read_cone(cone)
+    cone, mended = read_cone(given.cone), list(given.mended)
+    told_of = {"kind": given.kind, "cone": cone, "fault": given.fault, "mended": mended}
     entry = journal.write(
         act=act,
         verb="asked_for_cone",
         subjects=[("piece", piece.pk)],
-        facts={"kind": kind, "cone": cone},
+        facts={name: value for name, value in told_of.items() if value},
     )
     return FiringTicket.objects.create(
         id=act.id,
@@ -68,7 +80,9 @@ def ask_for(*, act: Act, piece: Piece, kind: str, cone: str, words: str = "") ->
         entry=entry,
         happened_at=act.happened_at,
         piece=piece,
-        kind=kind,
+        kind=given.kind,
         cone=cone,
-        words=words,
+        words=given.words,
+        fault=given.fault,
+        mended=mended,
     )

@@ -6,7 +6,7 @@ from rest_framework import serializers
 from rest_framework.exceptions import ErrorDetail
 
 from firings.domain.loads import OUTCOMES, RESULTS
-from firings.models import FiringKind, Kiln, Load, LoadEvent, Programme, WitnessCone
+from firings.models import FiringKind, FiringTicket, Kiln, Load, LoadEvent, Programme, WitnessCone
 from pieces.models import Piece
 from studio.api.envelopes import ActIn, ChangeIn
 from studio.api.fields import FiniteField, QuantityField
@@ -171,11 +171,20 @@ class ConesIn(ActIn):
 
 
 class TicketIn(ActIn):
-    """Which cone a piece waits for, and what to mind."""
+    """Which cone a piece waits for, and what to mind; `fault` and `mended` of ware fired before."""
 
     kind = serializers.ChoiceField([FiringKind.BISQUE.value, FiringKind.GLAZE.value])
     cone = serializers.CharField(max_length=12)
     words = words()
+    fault = serializers.ChoiceField(
+        FiringTicket.Fault.choices, required=False, allow_blank=True, default=""
+    )
+    mended = serializers.ListField(
+        child=serializers.ChoiceField(FiringTicket.Mended.choices),
+        required=False,
+        default=list,
+        max_length=len(FiringTicket.Mended),
+    )
 
 
 class LoadFilterIn(Shape):

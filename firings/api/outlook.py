@@ -65,6 +65,11 @@ def shown_outlook(seen: Outlook, *, at: datetime, journal_seq: int) -> dict[str,
         "outcomes": seen.known.outcomes,
         "lines": [_line(line, seen, is_guess=is_guess) for line in seen.lines],
         "steps": _steps(seen.known),
+        "first_time": {
+            "good": seen.known.first_time.good,
+            "of": seen.known.first_time.of,
+            "words": words.first_time(seen.known.first_time),
+        },
         "cautions": [{"code": "shared-fate", "words": SHARED_FATE}],
         "sources": list(SOURCES),
     }

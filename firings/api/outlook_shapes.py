@@ -61,6 +61,14 @@ class StepFigureOut(Shape):
     most_days = serializers.FloatField()
 
 
+class FirstTimeOut(Shape):
+    """Of pieces whose first glaze firing was judged; fired again counts as not good."""
+
+    good = serializers.IntegerField()
+    of = serializers.IntegerField()
+    words = serializers.CharField()
+
+
 class OutlookOut(Shape):
     at = serializers.DateTimeField()
     journal_seq = serializers.IntegerField()
@@ -79,5 +87,6 @@ class OutlookOut(Shape):
     outcomes = serializers.IntegerField(help_text="Own pieces whose fate is known.")
     lines = OutlookLineOut(many=True)
     steps = StepFigureOut(many=True)
+    first_time = FirstTimeOut()
     cautions = RiskOut(many=True)
     sources = serializers.ListField(child=serializers.CharField())

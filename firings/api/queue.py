@@ -11,6 +11,7 @@ from rest_framework.request import Request
 from rest_framework.response import Response
 
 from firings.actions import cones
+from firings.actions.cones import TicketGiven
 from firings.domain import cautions
 from firings.domain.cautions import Caution
 from firings.domain.cones import zero_warning
@@ -22,6 +23,7 @@ from firings.queries.queue import Group, Waiting
 from firings.queries.told import points_of
 from pieces.api.bench_rows import shown_person, shown_piece, shown_place
 from pieces.domain.cautions import thick_wall
+from pieces.domain.refire_words import wrong_and_mended
 from pieces.models import Piece
 from pieces.queries.pieces import makers_of
 from studio.api.pages import keyset, paged
@@ -139,8 +141,9 @@ class TicketList(QueueView):
             self.must(P.BUILD_LOADS)
 
         def work(given: Given, act: Act) -> Mapping[str, object]:
-            names = ("kind", "cone", "words")
-            row = cones.ask_for(act=act, piece=piece, **{name: given[name] for name in names})
+            names = ("kind", "cone", "words", "fault", "mended")
+            asked = TicketGiven(**{name: given[name] for name in names})
+            row = cones.ask_for(act=act, piece=piece, given=asked)
             said = zero_warning(row.cone, row.kind)
             doubts = [Caution("cone-and-zero", said)] if said else []
             if row.kind == "glaze" and piece.state in queue.AGAIN:
@@ -184,5 +187,9 @@ def _shown_waiting(row: Waiting, mine: set[UUID], limit_mm: float) -> Shown:
         "thickest_mm": row.thickest_mm,
         "warnings": [{"code": thick.code, "detail": thick.detail}] if thick else [],
         "reason": row.reason,
-        "ticket": {"cone": ticket.cone, "words": ticket.words} if ticket else None,
+        "ticket": _shown_ticket(ticket) if ticket is not None else None,
     }
+
+
+def _shown_ticket(row: FiringTicket) -> Shown:
+    return {"cone": row.cone, "words": row.words, "why": wrong_and_mended(row.fault, row.mended)}

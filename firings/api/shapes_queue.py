@@ -2,8 +2,10 @@
 
 from rest_framework import serializers
 
+from firings.models import FiringTicket
 from pieces.api.bench_shapes import PersonNamedOut, PieceNamedOut, PlaceNamedOut
 from pieces.api.shapes import PieceBriefOut, Shape, WordOut
+from pieces.domain.refire_words import wrong_and_mended
 from studio.api.envelopes import ActOut
 
 from .shapes import LoadBriefOut, SizeOut
@@ -25,6 +27,7 @@ class OrderNamedOut(Shape):
 class TicketBriefOut(Shape):
     cone = serializers.CharField()
     words = serializers.CharField()
+    why = serializers.CharField(help_text="What was wrong, and what was mended since.")
 
 
 class QueueRowOut(Shape):
@@ -160,6 +163,12 @@ class FiringTicketOut(Shape):
     kind = serializers.CharField()
     cone = serializers.CharField()
     words = serializers.CharField()
+    fault = serializers.ChoiceField(FiringTicket.Fault.choices, allow_blank=True)
+    mended = serializers.ListField(child=serializers.ChoiceField(FiringTicket.Mended.choices))
+    why = serializers.SerializerMethodField(help_text="What was wrong, and what was mended since.")
+
+    def get_why(self, row: FiringTicket) -> str:
+        return wrong_and_mended(row.fault, row.mended)
 
 
 class TicketActOut(ActOut):

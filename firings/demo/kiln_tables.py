@@ -122,8 +122,9 @@ THINGS: Final = {
                                                 "height_mm": 110.0}),
 }  # fmt: skip
 
-# The cone that a piece waits for: piece, kind, cone, who said so and when, in what words.
+# The cone that a piece waits for: piece, kind, cone, who said so and when; what was wrong with it,
+# what was mended, and in what words.
 TICKETS: Final = (
     ("B01", "glaze", "6", "piet", "2026-10-19 12:00",
-     "crawled on the back edge; ground back, glazed again thickly"),
+     "crawled", ("ground", "glazed_thicker"), "the back edge"),
 )  # fmt: skip

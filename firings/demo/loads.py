@@ -10,7 +10,7 @@ from typing import Any, Final
 from uuid import UUID
 
 from firings.actions import cones, events, loads, placing, readings
-from firings.actions.cones import ConeGiven
+from firings.actions.cones import ConeGiven, TicketGiven
 from firings.actions.events import Given, Result
 from firings.actions.loads import LoadGiven
 from firings.actions.placing import PieceAsked, ThingAsked
@@ -56,8 +56,9 @@ def queue_loads(
         story.queue()
         if load.name in stood:
             story.queue_cones(stood[load.name])
-    for mark, kind, cone, who, wall, words in tables.TICKETS:
-        _queue_ticket(teller, bench, mark, (kind, cone, words), who, teller.clock.at(wall))
+    for mark, kind, cone, who, wall, fault, mended, words in tables.TICKETS:
+        asked = TicketGiven(kind, cone, words, fault, mended)
+        _queue_ticket(teller, bench, mark, asked, who, teller.clock.at(wall))
 
 
 class LoadStory:
@@ -219,12 +220,9 @@ class LoadStory:
 
 
 def _queue_ticket(
-    teller: Teller, bench: Bench, mark: str, wish: tuple[str, str, str], who: str, at: datetime
+    teller: Teller, bench: Bench, mark: str, asked: TicketGiven, who: str, at: datetime
 ) -> None:
-    kind, cone, words = wish
-
     def ask() -> None:
-        act, piece = teller.act(who, at), bench.piece(mark)
-        cones.ask_for(act=act, piece=piece, kind=kind, cone=cone, words=words)
+        cones.ask_for(act=teller.act(who, at), piece=bench.piece(mark), given=asked)
 
     teller.then(at, ask)

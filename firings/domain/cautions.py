@@ -45,8 +45,8 @@ SHARP: Final = Caution(
 )
 FIRED_AGAIN: Final = Caution(
     "glaze-fired-again",
-    "A second glaze firing can blister or craze more, and the ware swells: it gets more room over "
-    "it. Choose its cone on purpose.",
+    "A second glaze firing can blister or craze more, and the ware swells: leave at least 3 mm "
+    "(1/8 in) over it. Choose its cone on purpose.",
 )
 NO_SHELVES: Final = Caution(
     "no-shelves", "No shelves of this kiln are written down, so nobody can say what fits."
@@ -79,6 +79,13 @@ CHECKLIST: Final = (
     Caution("number-on-door", "Their telephone number hangs on the door."),
     Caution("nothing-near", "Nothing that burns stands near."),
 )
+
+
+def fired_again(*, cone: str | None, why: str) -> Caution:
+    """Return what to mind of ware fired again; without a ticket since, it asks for the cone."""
+    asked = f"Its ticket asks for cone {cone}." if cone else "No ticket says which cone: ask."
+    said = f"{why.capitalize()}. " if why else ""
+    return Caution(FIRED_AGAIN.code, f"{said}{FIRED_AGAIN.detail} {asked}")
 
 
 def checklist(*, clocks_change: str) -> tuple[Caution, ...]:

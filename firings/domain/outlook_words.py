@@ -7,6 +7,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Final
 
+from firings.domain.survival import ENOUGH_OUTCOMES, FirstTime
 from pieces.domain.order_words import day
 
 LADDER: Final = (
@@ -61,3 +62,11 @@ def listed(marks: Sequence[str], most: int = 6) -> str:
     """Return marks as a list, cut where it grows long."""
     shown = ", ".join(marks[:most])
     return f"{shown} and {len(marks) - most} more" if len(marks) > most else shown
+
+
+def first_time(tried: FirstTime) -> str:
+    """Return how often one glaze firing was enough; no share of fewer than 20."""
+    if tried.of == 0:
+        return "nothing is known yet of a first glaze firing"
+    said = f"{tried.good} of {tried.of} good after one glaze firing"
+    return said if tried.of >= ENOUGH_OUTCOMES else f"{said}, too few for a figure"

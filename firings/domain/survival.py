@@ -5,15 +5,16 @@ fate: a burst or a wrong firing takes neighbours, and the chance shown then is t
 """
 
 import math
-from collections.abc import Sequence
+from collections.abc import Container, Hashable, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Final, Literal
+from typing import Final, Literal, TypeVar
 
 from scipy.special import bdtrc
 
 from studio.domain.refusals import Unworkable
 
 Basis = Literal["guess", "outcomes"]
+K = TypeVar("K", bound=Hashable)
 
 ENOUGH_OUTCOMES: Final = 20
 """Own outcomes below which a rate is called a guess: the studio's rule, no source."""
@@ -44,6 +45,14 @@ class PressCount:
     by_division: int
     by_division_chance: float
     caution: str = SHARED_FATE
+
+
+@dataclass(frozen=True, slots=True)
+class FirstTime:
+    """How many pieces were good after one glaze firing, of those of which that is known."""
+
+    good: int
+    of: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,6 +183,24 @@ def survival_after(lost: int, of: int, *, prior_lost: float, prior_of: float) ->
     if not 0 <= lost <= of or not 0.0 <= prior_lost <= prior_of or of + prior_of <= 0.0:
         raise ValueError("No more are lost than entered, and something entered.")
     return 1.0 - (lost + prior_lost) / (of + prior_of)
+
+
+def first_time(firings: Mapping[K, int], *, good: Container[K], lost: Container[K]) -> FirstTime:
+    """Return how often one glaze firing was enough.
+
+    Parameters
+    ----------
+    firings
+        How many glaze firings each piece has had. What had none is not counted.
+    good, lost
+        What passed its last look, and what is lost. What was fired once and is neither waits for
+        its last look and is not counted; what was fired again was not good the first time.
+    """
+    once = [piece for piece, count in firings.items() if count == 1]
+    again = sum(count > 1 for count in firings.values())
+    well = sum(piece in good and piece not in lost for piece in once)
+    badly = sum(piece in lost for piece in once)
+    return FirstTime(good=well, of=well + badly + again)
 
 
 def _check_share(share: float) -> None:

@@ -76,12 +76,36 @@ class WitnessCone(FiringFact):
 
 
 class FiringTicket(FiringFact):
-    """Which cone a piece waits for, and what to mind: above all before a second firing."""
+    """Which cone a piece waits for, and what to mind: above all before a second firing.
+
+    Of ware that is fired again it says what was wrong with it, and what was mended since.
+    """
+
+    class Fault(models.TextChoices):
+        CRAWLED = "crawled"
+        BLISTERED = "blistered"
+        PINHOLED = "pinholed"
+        CRAZED = "crazed"
+        UNDERFIRED = "underfired"
+        THIN = "thin"
+        RAN = "ran"
+        COLOUR = "colour"
+        OTHER = "other"
+
+    class Mended(models.TextChoices):
+        GROUND = "ground"
+        WASHED = "washed"
+        FILLED = "filled"
+        GLAZED_AGAIN = "glazed_again"
+        GLAZED_THICKER = "glazed_thicker"
+        NOTHING = "nothing"
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="firing_tickets")
     kind = models.CharField(max_length=6, choices=FiringKind)
     cone = models.CharField(max_length=4)
     words = models.CharField(max_length=200, blank=True)
+    fault = models.CharField(max_length=10, choices=Fault, blank=True)
+    mended = models.JSONField(default=list)
 
     class Meta:
         indexes = [models.Index(fields=["piece", "happened_at"], name="ticket_by_time")]

@@ -1,18 +1,16 @@
 """What a load costs each maker, from what was in it and how it came out."""
 
-from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, cast
 from uuid import UUID
 
-from firings.domain import ware
 from firings.domain.bills import NOT_CHARGED, Line, Share, bill
 from firings.models import Load, LoadFees, Placement
-from pieces.models import Piece, StageEvent
 from studio.models import Member, StudioSettings
 
 from .loads import placements_of
+from .refires import times_fired
 from .sizes import Measured, Size, Sizes, thing_size
 
 
@@ -95,24 +93,6 @@ def recorded(load: Load) -> LoadFees | None:
     """Return the last record of a load's fees that stands. One query."""
     rows: Any = LoadFees.objects.filter(load=load).standing().select_related("entry__member")
     return cast("LoadFees | None", rows.order_by("entry__seq").last())
-
-
-def times_fired(pieces: Iterable[Piece], load: Load) -> dict[UUID, int]:
-    """Return the how manieth firing of its kind this load is for each piece. One query."""
-    spot = ware.OUT_OF.get(load.kind)
-    if spot is None:
-        return {}
-    rows = StageEvent.objects.filter(
-        piece__in=[piece.pk for piece in pieces], stage=spot.stage, state=spot.state
-    )
-    if load.loaded_at is not None:
-        rows = rows.filter(happened_at__lt=load.loaded_at)
-    before: defaultdict[UUID, set[Any]] = defaultdict(set)
-    told: Any = rows.agreed()
-    for piece_id, pk, occasion in told.values_list("piece_id", "pk", "occasion_id"):
-        if occasion != load.pk:
-            before[piece_id].add(occasion or pk)
-    return {piece_id: len(seen) + 1 for piece_id, seen in before.items()}
 
 
 def _items(load: Load, measured: str) -> Iterable[Item]:

@@ -1,9 +1,10 @@
 """A load as the geometry sees it: the kiln, its furniture, the ware at its size in that firing."""
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections.abc import Container, Iterable, Sequence
 from dataclasses import replace
 from typing import Final
+from uuid import UUID
 
 from firings.domain.fit import solve
 from firings.domain.fit_bounds import excluded
@@ -20,13 +21,12 @@ from firings.domain.fit_problem import (
     only_measured,
 )
 from firings.models import Kiln, Load, Placement
-from pieces.domain.stages import CHECKED, GLAZE_FIRED, PACKED
 from pieces.models import Piece
 from studio.models import StudioSettings
 
+from .refires import fired_again
 from .sizes import Size, Sizes, measured_for
 
-REFIRED: Final = (GLAZE_FIRED.state, CHECKED.state, PACKED.state)
 SAMPLES_MOST: Final = 3
 SEPARATOR: Final = "#"
 TRIED_TO_SHOW: Final = 160
@@ -42,7 +42,7 @@ def problem_of(
     more: Sequence[Piece] = (),
     samples: Sequence[Piece] = (),
 ) -> Problem | None:
-    """Return what is asked of the kiln; None when it has no shelves written down. Three queries.
+    """Return what is asked of the kiln; None when it has no shelves written down. Four queries.
 
     `more` is ware tried beside what is placed; of `samples` the commonest are tried in the room
     that is left.
@@ -51,6 +51,9 @@ def problem_of(
     shelf = _shelf(kiln)
     if shelf is None:
         return None
+    placements = list(placements)
+    inside = [row.piece for row in placements if row.piece is not None]
+    again = fired_again([*inside, *more], load)
     return Problem(
         chamber=Chamber(
             is_round=kiln.is_round,
@@ -65,8 +68,8 @@ def problem_of(
         ),
         rules=_rules(load),
         ware=(
-            *(ware for row in placements for ware in _wares(row, load, sizes)),
-            *(ware_of(piece, load, sizes, id=str(piece.pk)) for piece in more),
+            *(ware for row in placements for ware in _wares(row, load, sizes, again)),
+            *(ware_of(piece, load, sizes, again, id=str(piece.pk)) for piece in more),
         ),
         samples=_samples(samples, load, sizes),
     )
@@ -125,9 +128,9 @@ def _rules(load: Load) -> Rules:
     return replace(rules, refire_above_mm=settings.refire_headroom_mm)
 
 
-def _wares(row: Placement, load: Load, sizes: Sizes) -> list[Ware]:
+def _wares(row: Placement, load: Load, sizes: Sizes, again: Container[UUID]) -> list[Ware]:
     if row.piece is not None:
-        ware = ware_of(row.piece, load, sizes, id=str(row.pk), came_from=row.came_from)
+        ware = ware_of(row.piece, load, sizes, again, id=str(row.pk))
         return [replace(ware, level=row.level)]
     return [
         Ware(
@@ -143,17 +146,9 @@ def _wares(row: Placement, load: Load, sizes: Sizes) -> list[Ware]:
     ]
 
 
-def ware_of(
-    piece: Piece,
-    load: Load,
-    sizes: Sizes,
-    *,
-    id: str,
-    came_from: dict[str, str] | None = None,
-) -> Ware:
-    """Return a piece at the size it has in this firing."""
+def ware_of(piece: Piece, load: Load, sizes: Sizes, again: Container[UUID], *, id: str) -> Ware:
+    """Return a piece at the size it has in this firing; `again` are those fired before."""
     size = sizes.of(piece, measured_for(load.kind))
-    state = (came_from or {}).get("state", piece.state)
     return Ware(
         id=id,
         name=piece.shown_mark,
@@ -161,7 +156,7 @@ def ware_of(
         depth_mm=size.y_mm if size else None,
         height_mm=size.height_mm if size else None,
         is_round=size.is_round if size else False,
-        is_refire=load.kind == "glaze" and state in REFIRED,
+        is_refire=piece.pk in again,
     )
 
 
@@ -175,6 +170,6 @@ def _samples(pieces: Sequence[Piece], load: Load, sizes: Sizes) -> tuple[Sample,
             first.setdefault(piece.design.noun, (piece, size))
             seen[piece.design.noun] += 1
     return tuple(
-        Sample(noun, f"{noun}s", ware_of(first[noun][0], load, sizes, id=noun))
+        Sample(noun, f"{noun}s", ware_of(first[noun][0], load, sizes, (), id=noun))
         for noun, _ in seen.most_common(SAMPLES_MOST)
     )

@@ -5,36 +5,38 @@ from uuid import UUID
 
 from django.db.models import Max
 
-from firings.domain.cautions import FIRED_AGAIN
+from firings.domain.cautions import fired_again as fired_again_words
 from firings.domain.cones import WareCone, check_cones
 from firings.domain.dry_evidence import Evidence
 from firings.domain.gate import Asked
 from firings.models import Load, Placement
 from moulds.models import DesignPart
 from pieces.domain.cautions import thick_wall
+from pieces.domain.refire_words import wrong_and_mended
 from pieces.domain.stages import Spot
 from pieces.models import Piece
 from studio.models import StudioSettings
 
 from .evidence import evidence_of
-from .fitting import REFIRED
-from .loads import tickets_of, usual_cone
+from .loads import usual_cone
+from .refires import fired_again, tickets_of
 from .sizes import Sizes
 
 
 class Gate:
-    """The gate of one load for some pieces. Nine queries, however many pieces."""
+    """The gate of one load for some pieces. Twelve queries, however many pieces."""
 
     def __init__(self, load: Load, pieces: Iterable[Piece]) -> None:
         self.load = load
         self.pieces = list(pieces)
         self.evidence = evidence_of(self.pieces)
-        self.tickets = tickets_of(self.pieces, load.kind)
+        self.tickets = tickets_of(self.pieces, load.kind, load)
         self.usual_cone = usual_cone(load.studio, load.kind)
         self.sizes = Sizes(self.pieces)
         self.thickest_mm = thickest_of(self.pieces)
         self.wall_limit_mm = StudioSettings.objects.get(studio=load.studio_id).wall_limit_mm
         self.in_load = in_loads(self.pieces)
+        self.again = fired_again(self.pieces, load)
 
     def asked(self, piece: Piece) -> Asked:
         """Return the piece as the rules see it."""
@@ -64,8 +66,8 @@ class Gate:
         thick = thick_wall(self.thickest_mm.get(piece.design_id, 0.0), self.wall_limit_mm)
         if thick is not None:
             found.append((thick.code, f"{piece.shown_mark}: {thick.detail}"))
-        if self.load.kind == "glaze" and piece.state in REFIRED:
-            found.append((FIRED_AGAIN.code, f"{piece.shown_mark}: {FIRED_AGAIN.detail}"))
+        if piece.pk in self.again:
+            found.append(self._fired_again(piece))
         if self.load.kind == "glaze" and piece.has_interrupted_bisque:
             detail = f"{piece.shown_mark}: its bisque was interrupted; the glaze may crawl."
             found.append(("interrupted-bisque", detail))
@@ -73,10 +75,18 @@ class Gate:
             found.append(("damaged", f"{piece.shown_mark} was reported damaged: look first."))
         return found
 
+    def _fired_again(self, piece: Piece) -> tuple[str, str]:
+        ticket = self.tickets.get(piece.pk)
+        why = wrong_and_mended(ticket.fault, ticket.mended) if ticket is not None else ""
+        said = fired_again_words(cone=ticket.cone if ticket is not None else None, why=why)
+        return said.code, f"{piece.shown_mark}: {said.detail}"
+
     def _ware(self, piece: Piece) -> WareCone:
         ticket, body = self.tickets.get(piece.pk), self.sizes.body_of(piece)
         # Without a ticket a piece waits for what the studio always fires to.
-        usual = self.load.cone if self.load.cone == self.usual_cone else None
+        # Fired again, it waits for a cone that somebody chose on purpose.
+        is_usual = self.load.cone == self.usual_cone and piece.pk not in self.again
+        usual = self.load.cone if is_usual else None
         return WareCone(
             id=str(piece.pk),
             name=piece.shown_mark,

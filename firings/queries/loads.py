@@ -8,8 +8,7 @@ from uuid import UUID
 
 from django.db.models import Q, QuerySet
 
-from firings.models import FiringTicket, Load, LoadEvent, Placement, Programme
-from pieces.models import Piece
+from firings.models import Load, LoadEvent, Placement, Programme
 from studio.models import Studio
 
 BUSY = (
@@ -88,12 +87,6 @@ def named(load: Load | None) -> dict[str, object] | None:
     if load is None:
         return None
     return {"id": str(load.pk), "number": load.number, "starts_at": load.starts_at.isoformat()}
-
-
-def tickets_of(pieces: Iterable[Piece], kind: str) -> dict[UUID, FiringTicket]:
-    """Return the last word on which cone each piece waits for. One query."""
-    rows: Any = FiringTicket.objects.filter(piece__in=[piece.pk for piece in pieces], kind=kind)
-    return {row.piece_id: row for row in rows.standing().order_by("happened_at", "id")}
 
 
 def usual_cone(studio: Studio, kind: str) -> str:

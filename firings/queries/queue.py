@@ -20,7 +20,8 @@ from studio.models import Studio
 
 from .evidence import evidence_of
 from .gate import thickest_of
-from .loads import tickets_of, usual_cone
+from .loads import usual_cone
+from .refires import tickets_of
 from .sizes import Size, Sizes, measured_for
 
 KINDS: Final = ("bisque", "glaze")

@@ -1,6 +1,6 @@
 """What each step costs a studio in pieces and in days, from its own pieces."""
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -10,7 +10,8 @@ from django.db.models import Min
 
 from firings.domain import outlook
 from firings.domain.outlook import STEPS, Figures
-from firings.domain.survival import Basis, basis
+from firings.domain.survival import Basis, FirstTime, basis, first_time
+from pieces.domain.stages import UNFIRED
 from pieces.models import Part, Piece, StageEvent
 from studio.models import Studio
 
@@ -38,6 +39,7 @@ class Known:
     figures: Figures
     outcomes: int
     lost_of: Mapping[str, tuple[int, int]]
+    first_time: FirstTime
 
     @property
     def basis(self) -> Basis:
@@ -55,7 +57,10 @@ def known(studio: Studio, *, at: datetime) -> Known:
         piece__begun_at__gte=since, piece__is_undone=False
     )
     rows = visits.agreed().order_by("happened_at", "id")
-    for piece, state, happened_at in rows.values_list("piece", "state", "happened_at"):
+    told = rows.values_list("piece", "state", "happened_at", "reason")
+    firings: Counter[UUID] = Counter()
+    for piece, state, happened_at, reason in told:
+        firings[piece] += state == "glaze_fired" and reason not in UNFIRED
         if state in PASSED:
             reached[piece] = max(reached[piece], PASSED[state])
             lost.discard(piece)
@@ -66,7 +71,8 @@ def known(studio: Studio, *, at: datetime) -> Known:
     lost_of = _lost_of(reached, lost)
     through = [pk for pk, done in reached.items() if done == len(STEPS) and pk not in lost]
     figures = Figures(outlook.survivals(lost_of), outlook.durations(_spans(begun, ends)))
-    return Known(figures, len(lost) + len(through), lost_of)
+    tried = first_time(firings, good=set(through), lost=lost)
+    return Known(figures, len(lost) + len(through), lost_of, tried)
 
 
 def done_of(piece: Piece) -> int:

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from typing import Any, Final
 
-from pieces.domain import stages
+from pieces.domain import refire_words, stages
 
 Facts = Mapping[str, Any]
 Name = Callable[[Any], str]
@@ -111,6 +111,13 @@ def _plain(verb: str, facts: Facts, name: Name) -> str:
         case "assigned":
             to_order = any(move.get("line") for move in facts.get("moves", ()))
             said = "promised to an order" if to_order else "taken out of its order"
+        case "asked_for_cone":
+            said = refire_words.ticket(
+                str(facts.get("kind")),
+                str(facts.get("cone")),
+                str(facts.get("fault", "")),
+                facts.get("mended", ()),
+            )
         case "found_ware":
             said = "found without a name"
         case "returned_ware":

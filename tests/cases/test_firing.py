@@ -1,9 +1,16 @@
 """Loads that go another way: called off after loading, and fired a second time."""
 
-from firings.models import Kiln
+from typing import Any
+
+from firings.models import Kiln, Load
+from firings.queries.fitting import problem_of
+from firings.queries.loads import placements_of
+from firings.queries.sizes import Sizes
 from firings.tasks import tell_makers_of_loads
-from pieces.models import Part
+from pieces.models import Part, Piece
 from studio.models import Reminder
+
+from .conftest import Yard
 
 
 class TestCalledOffAfterLoading:
@@ -66,10 +73,18 @@ class TestFiredTwice:
         load, bracket = yard.load("F-212"), yard.piece("B01")
         placed = next(row for row in load["placements"] if row["piece"]["mark"] == "B01")
         ticket = yard.get(f"pieces/{bracket.pk}/firing-tickets/")["results"][0]
+        history = yard.get(f"pieces/{bracket.pk}/history/")["results"]
 
-        assert "glaze-fired-again" in {said["code"] for said in placed["warnings"]}
-        assert (ticket["cone"], ticket["words"][:7]) == ("6", "crawled")
+        said = {one["code"]: one["detail"] for one in placed["warnings"]}["glaze-fired-again"]
+        assert "blister or craze more" in said
+        assert said.endswith("Its ticket asks for cone 6.")
+        assert (ticket["cone"], ticket["fault"]) == ("6", "crawled")
+        assert ticket["why"] == "crawled; ground back, glazed again thickly"
+        assert any("crawled; ground back" in told["words"] for told in history)
+        assert gap_over(bracket, load) >= 3.0
 
+        outlook = f"commissions/{yard.order('C-102')['commission']['id']}/outlook/"
+        before = yard.get(outlook)["first_time"]
         rack = yard.demo.get("places/")["results"]
         shelf = next(row["id"] for row in rack if row["name"] == "Rack D3")
         for wall, event in (
@@ -88,3 +103,39 @@ class TestFiredTwice:
         assert whole["firings"] == {"bisque": 1, "glaze": 2}
         assert [visit["occasion_name"] for visit in fired] == ["F-205", "F-212"]
         assert whole["piece"]["place"]["name"] == "Rack D3"
+        assert charged_as(yard, load, "B01") == "second glaze firing"
+        tried = yard.get(outlook)["first_time"]
+        assert (tried["good"], tried["of"]) == (before["good"], before["of"] + 1)
+
+    def test_is_seen_though_it_was_called_glazed_since(self, yard) -> None:
+        """Ground and glazed anew it stands with what is fired the first time."""
+        load, bracket = yard.load("F-212"), yard.piece("B01")
+        row = next(row for row in load["placements"] if row["piece"]["mark"] == "B01")
+        yard.tell("piet", f"placements/{row['id']}/removals/", reason="dip it once more")
+        yard.tell(
+            "odile",
+            f"pieces/{bracket.pk}/stage-events/",
+            stage="glaze",
+            state="glazed",
+            reason="glazed anew",
+        )
+        yard.tell("bram", f"loads/{load['id']}/placements/", pieces=[{"piece_id": str(bracket.pk)}])
+
+        load = yard.load("F-212")
+        row = next(row for row in load["placements"] if row["piece"]["mark"] == "B01")
+        assert "glaze-fired-again" in {said["code"] for said in row["warnings"]}
+        assert gap_over(bracket, load) >= 3.0
+
+
+def gap_over(piece: Piece, load: Any) -> float:
+    """Return how much room the studio's rules keep over a piece beside others'. [mm]"""
+    row = Load.objects.get(pk=load["id"])
+    problem = problem_of(row, placements_of([row])[row.pk], sizes=Sizes([piece]))
+    assert problem is not None
+    ware = next(each for each in problem.ware if each.name == piece.mark)
+    return problem.rules.refire_above_mm if ware.is_refire else 0.0
+
+
+def charged_as(yard: Yard, load: Any, mark: str) -> str:
+    shares = yard.get(f"loads/{load['id']}/fees/")["shares"]
+    return next(one["which"] for row in shares for one in row["lines"] if one["mark"] == mark)

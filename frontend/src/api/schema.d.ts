@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document e3f3dc17ec1a817b7400dd271953642b89d3c57cd965a0a40f94c1f83a465a67
-// types f4939a3a0df02f545d72850659fe216a6282b0159e123c52ce0b4eb92a21a842
+// document 1f847aefea64aa71429b5793c0e84186e35c00f1138a3dd15b424f11d8c4bb74
+// types 4bd78aeed8e49c6847f043e71e3196f6b5af25ffa03f593596b3c535a96fe722
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -2544,59 +2544,6 @@ export interface components {
              */
             sent_at?: string;
         };
-        /** @description What every act says of itself; each act adds its own fields. */
-        AskInRequest: {
-            /**
-             * Format: int64
-             * @description Highest journal number this device had seen.
-             * @default 0
-             */
-            based_on: number;
-            /** Format: uuid */
-            corrects?: string | null;
-            /**
-             * Format: date-time
-             * @description When it happened, as the person says.
-             */
-            happened_at: string;
-            /**
-             * Format: uuid
-             * @description Made by the writer; the same id sent again is the same act.
-             */
-            id: string;
-            /** @default  */
-            note: string;
-            /**
-             * @description Photos of what the act tells, up to 12; each was sent before it.
-             * @default []
-             */
-            photo_ids: string[];
-            /**
-             * Format: date-time
-             * @description The sender's clock at sending.
-             */
-            sent_at?: string;
-            /**
-             * @description `backup`: make one; `drill`: restore the newest for trial.
-             *
-             *     * `backup` - backup
-             *     * `drill` - drill
-             * @enum {string}
-             */
-            what: "backup" | "drill";
-        };
-        /** @description What every answer to an act says. */
-        AskOut: {
-            /** Format: uuid */
-            id: string;
-            journal_seq: number;
-            /**
-             * @description * `backup` - backup
-             *     * `drill` - drill
-             * @enum {string}
-             */
-            what: "backup" | "drill";
-        };
         /** @description What every answer to an act says. */
         AssignedOut: {
             /** Format: uuid */
@@ -2715,6 +2662,59 @@ export interface components {
             next: string | null;
             results: components["schemas"]["AwayOut"][];
         };
+        /** @description What every act says of itself; each act adds its own fields. */
+        BackupAskInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+            /**
+             * @description `backup`: make one; `drill`: restore the newest for trial.
+             *
+             *     * `backup` - backup
+             *     * `drill` - drill
+             * @enum {string}
+             */
+            what: "backup" | "drill";
+        };
+        /** @description What every answer to an act says. */
+        BackupAskOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            /**
+             * @description * `backup` - backup
+             *     * `drill` - drill
+             * @enum {string}
+             */
+            what: "backup" | "drill";
+        };
         BackupOut: {
             file: string;
             /** @description Whether it came back whole then. */
@@ -2732,16 +2732,24 @@ export interface components {
             /** @description Asked for and not done yet. */
             asked: ("backup" | "drill")[];
             /** @description Of the last one, where it could not be made. */
-            failure: components["schemas"]["TryOut"] | null;
+            failure: components["schemas"]["BackupTryOut"] | null;
             /** Format: date-time */
             good_drill_at: string | null;
             /** @description None was tried for more than 35 days. */
             is_drill_old: boolean;
             /** @description The newest is older than 36 hours. */
             is_old: boolean;
-            last_drill: components["schemas"]["TryOut"] | null;
+            last_drill: components["schemas"]["BackupTryOut"] | null;
             /** @description Newest first. Each was read back whole when made. */
             results: components["schemas"]["BackupOut"][];
+        };
+        BackupTryOut: {
+            /** Format: date-time */
+            at: string;
+            file: string;
+            is_good: boolean;
+            /** @description What was wrong, in words; empty when nothing was. */
+            words: string;
         };
         /** @description What every act says of itself; each act adds its own fields. */
         BarInRequest: {
@@ -10844,14 +10852,6 @@ export interface components {
             next: string | null;
             results: components["schemas"]["TouchCheckRowOut"][];
         };
-        TryOut: {
-            /** Format: date-time */
-            at: string;
-            file: string;
-            is_good: boolean;
-            /** @description What was wrong, in words; empty when nothing was. */
-            words: string;
-        };
         UnitsInRequest: {
             /**
              * @description * `mm` - mm
@@ -11414,7 +11414,7 @@ export interface operations {
         };
         requestBody: {
             content: {
-                "application/json": components["schemas"]["AskInRequest"];
+                "application/json": components["schemas"]["BackupAskInRequest"];
             };
         };
         responses: {
@@ -11423,7 +11423,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["AskOut"];
+                    "application/json": components["schemas"]["BackupAskOut"];
                 };
             };
             /** @description What went wrong. */

@@ -123,7 +123,7 @@ class TestCones:
         load, low = yards.load(yard, "glaze"), tile(yard, maker[0], GLAZED)
         high = tile(yard, maker[0], GLAZED)
         act = factories.act(maker[0], NOW - 2 * DAY)
-        cones.ask_for(act=act, piece=low, kind="glaze", cone="04")
+        cones.ask_for(act=act, piece=low, given=cones.TicketGiven("glaze", "04"))
 
         with pytest.raises(MixedCones):
             put(load, maker[0], low, high)

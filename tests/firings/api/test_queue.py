@@ -35,7 +35,8 @@ def promise(its, maker, piece, due):
 
 
 def ask_for(piece, by, cone, *, at=NOW - HOUR, words=""):
-    cones.ask_for(act=factories.act(by, at), piece=piece, kind="glaze", cone=cone, words=words)
+    asked = cones.TicketGiven("glaze", cone, words)
+    cones.ask_for(act=factories.act(by, at), piece=piece, given=asked)
 
 
 class TestQueue:
@@ -110,7 +111,11 @@ class TestQueue:
             ("04", ["T2"]),
             ("6", ["T1"]),
         ]
-        assert groups[0]["rows"][0]["ticket"] == {"cone": "04", "words": "two cones lower"}
+        assert groups[0]["rows"][0]["ticket"] == {
+            "cone": "04",
+            "words": "two cones lower",
+            "why": "",
+        }
         only = maker[1].get(f"{S}kiln-queue/", {"kind": "glaze", "cone": "6"}).json()["groups"]
         assert [group["cone"] for group in only] == ["6"]
 
@@ -130,7 +135,13 @@ class TestTicket:
     def test_makes_fired_ware_wait_to_be_fired_again(self, yard, maker, sent):
         """Crawled, ground, glazed thick: its cone is chosen on purpose."""
         piece = tile(yard, maker[0], GLAZE_FIRED, mark="T1")
-        body = {"kind": "glaze", "cone": "5", "words": "crawled on the back edge"}
+        body = {
+            "kind": "glaze",
+            "cone": "5",
+            "words": "the back edge",
+            "fault": "crawled",
+            "mended": ["ground", "glazed_thicker"],
+        }
 
         answer = sent(maker[1], f"{S}pieces/{piece.pk}/firing-tickets/", body)
 
@@ -139,7 +150,9 @@ class TestTicket:
         (group,) = maker[1].get(f"{S}kiln-queue/").json()["groups"]
         assert (group["kind"], group["cone"]) == ("glaze", "5")
         rows = maker[1].get(f"{S}pieces/{piece.pk}/firing-tickets/").json()["results"]
-        assert [row["words"] for row in rows] == ["crawled on the back edge"]
+        assert [(row["words"], row["why"]) for row in rows] == [
+            ("the back edge", "crawled; ground back, glazed again thickly")
+        ]
 
     def test_is_for_its_maker_or_who_builds_loads(self, yard, maker, technician, join, sent):
         piece = tile(yard, maker[0], GLAZED)

@@ -242,7 +242,7 @@ class TestPiecesInLoads:
         bracket = Piece.objects.of(demo.studio).get(mark="B01")
 
         ticket = bracket.firing_tickets.get()
-        assert (ticket.kind, ticket.cone) == ("glaze", "6")
+        assert (ticket.kind, ticket.cone, ticket.fault) == ("glaze", "6", "crawled")
         assert bracket.mark in inside(loads(demo)["F-212"])
 
 

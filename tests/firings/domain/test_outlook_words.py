@@ -1,6 +1,7 @@
 from datetime import date
 
 from firings.domain import outlook_words as words
+from firings.domain.survival import FirstTime
 
 TODAY = date(2026, 10, 31)
 
@@ -40,3 +41,9 @@ class TestWords:
 
     def test_cut_long_lists(self):
         assert words.listed([f"T{n}" for n in range(1, 9)]) == "T1, T2, T3, T4, T5, T6 and 2 more"
+
+    def test_give_no_first_time_success_as_a_figure_of_few(self):
+        assert words.first_time(FirstTime(good=1, of=3)) == (
+            "1 of 3 good after one glaze firing, too few for a figure"
+        )
+        assert words.first_time(FirstTime(good=20, of=24)) == "20 of 24 good after one glaze firing"

@@ -17,6 +17,7 @@ from firings.domain.survival import (
     at_least,
     basis,
     chance_of_enough,
+    first_time,
     overall,
     press_count,
     press_set,
@@ -142,3 +143,17 @@ class TestRates:
     @pytest.mark.parametrize(("outcomes", "word"), [(0, "guess"), (19, "guess"), (20, "outcomes")])
     def test_calls_few_outcomes_a_guess(self, outcomes, word):
         assert basis(outcomes) == word
+
+
+class TestFirstTime:
+    def test_leaves_out_what_waits_for_its_last_look(self):
+        tried = first_time({"good": 1, "waits": 1, "unfired": 0}, good={"good"}, lost=set())
+
+        assert (tried.good, tried.of) == (1, 1)
+
+    def test_counts_what_was_fired_again_as_not_good_even_before_its_last_look(self):
+        tried = first_time(
+            {"twice": 2, "then lost": 3, "once lost": 1}, good={"twice"}, lost={"once lost"}
+        )
+
+        assert (tried.good, tried.of) == (0, 3)

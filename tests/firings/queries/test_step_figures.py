@@ -66,6 +66,22 @@ class TestKnown:
 
         assert [round(days[step].usual, 6) for step in days] == [9.0, 2.0, 8.0, 2.0]
 
+    def test_counts_apart_what_one_glaze_firing_was_enough_for(self, studio, maker):
+        beaker(maker[0], "K01")
+        beaker(maker[0], "K02", until=6)
+        put(maker[0], "K02", "glaze", "glazed", at=BEGUN + 22 * DAY)
+        put(maker[0], "K02", "glaze", "glaze_fired", at=BEGUN + 29 * DAY)
+        put(maker[0], "K02", "finished", "checked", at=BEGUN + 31 * DAY)
+        beaker(maker[0], "K03", until=6)
+        lose(maker[0], "K03")
+        beaker(maker[0], "K04", until=6)  # nobody has looked at it since
+
+        seen = known(studio, at=NOW)
+
+        assert (seen.first_time.good, seen.first_time.of) == (1, 3)
+        # Both that passed their last look survive, however often they were fired.
+        assert seen.lost_of["finish"] == (1, 3)
+
     def test_knows_nothing_of_pieces_of_long_ago(self, studio, maker):
         beaker(maker[0], "K01")
 

@@ -144,9 +144,19 @@ export function removalAct(load: Of, placement: { id: string; mark: string; piec
   };
 }
 
-export function ticketAct(piece: { id: string; mark: string }, { kind, cone, words }: { kind: "bisque" | "glaze"; cone: string; words: string }, basedOn: number): ScreenAct {
+export interface TicketTyped {
+  kind: "bisque" | "glaze";
+  cone: string;
+  words: string;
+  /** Of ware that was fired before. */
+  fault?: string | null;
+  mended?: string[];
+}
+
+export function ticketAct(piece: { id: string; mark: string }, { kind, cone, words, fault, mended }: TicketTyped, basedOn: number): ScreenAct {
   return {
-    path: `pieces/${piece.id}/firing-tickets/`, fields: { kind, cone: cone.trim(), ...(words.trim() ? { words: words.trim() } : {}) }, basedOn,
+    path: `pieces/${piece.id}/firing-tickets/`, basedOn,
+    fields: { kind, cone: cone.trim(), ...(words.trim() ? { words: words.trim() } : {}), ...(fault ? { fault } : {}), ...(mended?.length ? { mended } : {}) },
     verb: "asked_for_cone", about: { piece_id: piece.id }, words: `${piece.mark}: waits for a ${kind}, cone ${cone.trim()}`,
   };
 }
