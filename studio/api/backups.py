@@ -34,7 +34,7 @@ class BackupOut(serializers.Serializer[Any]):
     )
 
 
-class TryOut(serializers.Serializer[Any]):
+class BackupTryOut(serializers.Serializer[Any]):
     at = serializers.DateTimeField()
     file = serializers.CharField()
     is_good = serializers.BooleanField()
@@ -43,9 +43,11 @@ class TryOut(serializers.Serializer[Any]):
 
 class BackupsOut(serializers.Serializer[Any]):
     results = BackupOut(many=True, help_text="Newest first. Each was read back whole when made.")
-    last_drill = TryOut(allow_null=True)
+    last_drill = BackupTryOut(allow_null=True)
     good_drill_at = serializers.DateTimeField(allow_null=True)
-    failure = TryOut(allow_null=True, help_text="Of the last one, where it could not be made.")
+    failure = BackupTryOut(
+        allow_null=True, help_text="Of the last one, where it could not be made."
+    )
     is_old = serializers.BooleanField(help_text="The newest is older than 36 hours.")
     is_drill_old = serializers.BooleanField(help_text="None was tried for more than 35 days.")
     asked = serializers.ListField(
@@ -53,13 +55,13 @@ class BackupsOut(serializers.Serializer[Any]):
     )
 
 
-class AskIn(ActIn):
+class BackupAskIn(ActIn):
     what = serializers.ChoiceField(
         WHATS, help_text="`backup`: make one; `drill`: restore the newest for trial."
     )
 
 
-class AskOut(ActOut):
+class BackupAskOut(ActOut):
     what = serializers.ChoiceField(WHATS)
 
 
@@ -84,7 +86,7 @@ class Backups(StudioView):
         }
         return Response(BackupsOut(shown).data)
 
-    @extend_schema(operation_id="backups_ask", request=AskIn, responses={201: AskOut})
+    @extend_schema(operation_id="backups_ask", request=BackupAskIn, responses={201: BackupAskOut})
     def post(self, request: Request) -> Response:
         """Ask for a backup or a trial out of turn; it is done in the background."""
 
@@ -93,7 +95,7 @@ class Backups(StudioView):
             tasks.keep_backups.delay_on_commit()
             return {"what": given["what"]}
 
-        return self.once(AskIn, work)
+        return self.once(BackupAskIn, work)
 
 
 def _shown(kept: Kept, known: History) -> dict[str, object]:

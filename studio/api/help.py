@@ -29,6 +29,7 @@ PAGES: Final = {
     "climate-readings": "Climate readings",
     "sign-in-and-roles": "Sign-in and roles",
     "operating": "Operating",
+    "backups": "Backups",
 }
 
 

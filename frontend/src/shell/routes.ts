@@ -51,6 +51,7 @@ export const ROUTES: readonly ScreenRoute[] = [
   { path: "/air", screen: lazy(async () => (await import("../features/studio/air")).AirScreen) },
   { path: "/people", screen: lazy(async () => (await import("../features/studio/people")).PeopleScreen) },
   { path: "/refused", screen: lazy(async () => (await import("../features/studio/hands")).RefusedScreen) },
+  { path: "/backups", screen: lazy(async () => (await import("../features/studio/backups")).BackupsScreen) },
   { path: "/held", screen: lazy(async () => (await import("../features/studio/hands")).HeldScreen) },
   { path: "/moulds", screen: lazy(async () => (await import("../features/moulds/moulds")).MouldsScreen) },
   { path: "/clashes", screen: lazy(async () => (await import("../features/pieces/clashes")).ClashesScreen) },

@@ -2,7 +2,7 @@
 import { count } from "../../domain/format";
 import { Act } from "../../ui/act";
 import { Screen } from "../common/screen";
-import { useSession } from "../common/session";
+import { hasGrant, useSession } from "../common/session";
 import { useKeptActs } from "../common/use-outbox";
 import { useOpenClashes } from "../pieces/use-clash";
 import { answersOf, stillDue } from "./due-view";
@@ -11,7 +11,7 @@ import { useReminders } from "./use-due";
 
 export function MoreScreen() {
   const acts = useKeptActs();
-  const { shared } = useSession();
+  const { shared, membership } = useSession();
   const notTaken = acts.filter((act) => act.state === "parked").length;
   const clashes = useOpenClashes().length;
   const reminders = useReminders("due");
@@ -29,6 +29,7 @@ export function MoreScreen() {
         <Act href="/clashes">{clashes > 0 ? `Two stories: ${count(clashes, "waits", "wait")}` : "Two stories"}</Act>
         <Act href="/not-taken">{notTaken > 0 ? `Not taken: ${String(notTaken)}` : "Not taken"}</Act>
         <Act href="/people">People</Act>
+        {!shared && hasGrant(membership, "manage_settings") && <Act href="/backups">Backups</Act>}
         {!shared && <Act href="/me">Units, light, hand, text</Act>}
         <Act href="/person">Who holds this phone</Act>
         <Act onPress={() => { location.assign("/help/"); }}>Help</Act>
