@@ -53,6 +53,10 @@ export function useHands(phone: Phone): Hands {
         setShared(everybodys.shared);
         setHolder(everybodys.holder);
         setReady(true);
+        if (everybodys.shared.isGone) return;
+        const asked = await refreshShared(phone, everybodys.shared);
+        setShared(asked);
+        if (asked.isGone) setHolder(null);
         return;
       }
       const kept = await resume(phone);
