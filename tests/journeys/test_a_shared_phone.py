@@ -1,0 +1,203 @@
+"""A phone lies in the shed for everybody: it knows who is at work, and nothing of a client."""
+
+from __future__ import annotations
+
+import json
+import re
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.journeys.conftest import Phone
+from tests.journeys.phones import heard
+from tests.services.processes import until
+
+NAME = "Kiln shed"
+PIN = "4711"
+LOCKS_AFTER_MIN = 10
+# Of the demo's orders: how to reach its clients, and what they are called.
+CLIENTS = ("clients.example", "larkspur", "Larkspur", "Wainfleet", "Marrowfield", "Coldwater")
+PRICES = ("_minor", "GBP", "£")
+
+# All that the browser keeps for the page.
+KEPT = """async () => {
+  const db = await new Promise((done, fail) => {
+    const asked = indexedDB.open("natch");
+    asked.onsuccess = () => done(asked.result);
+    asked.onerror = () => fail(asked.error);
+  });
+  const all = (asked) => new Promise((done) => {
+    asked.onsuccess = () => done(asked.result);
+  });
+  const kept = {};
+  for (const name of db.objectStoreNames) {
+    const table = db.transaction(name).objectStore(name);
+    const [keys, rows] = [await all(table.getAllKeys()), await all(table.getAll())];
+    keys.forEach((key, place) => { kept[`${name} ${key}`] = rows[place]; });
+  }
+  db.close();
+  for (const name of await caches.keys()) {
+    for (const request of await (await caches.open(name)).keys()) kept[`cache ${request.url}`] = "";
+  }
+  return kept;
+}"""
+
+
+def open_piece(page: Page, piece_id: str) -> None:
+    page.goto(f"/pieces/{piece_id}")
+    expect(page.get_by_role("button", name="Weigh", exact=True)).to_be_visible()
+
+
+def weigh(page: Page, mass_g: int) -> None:
+    page.get_by_role("button", name="Weigh", exact=True).click()
+    page.get_by_role("textbox", name=re.compile("on the scale")).fill(str(mass_g))
+    page.get_by_role("button", name="Keep").click()
+
+
+def hand_on(page: Page) -> None:
+    page.goto("/person")
+    page.get_by_role("button", name="Hand this phone on").click()
+    expect(page.get_by_role("heading", name="Who is at work?")).to_be_visible()
+
+
+def pick(page: Page, name: str) -> None:
+    page.get_by_role("button", name=re.compile(name)).click()
+    expect(page.get_by_role("region", name="Look now")).to_be_visible()
+
+
+def told(page: Page, subject: str) -> list[tuple[str, str, str]]:
+    """Return what the journal says of a thing, the newest first: verb, who, on which phone."""
+    entries = heard(page, f"journal/?subject={subject}")["results"]
+    return [(each["verb"], each["member"]["first_name"], each["device"]) for each in entries]
+
+
+def set_pin(page: Page) -> None:
+    page.goto("/me")
+    page.get_by_label("New PIN").fill(PIN)
+    page.get_by_role("button", name="Keep the PIN").click()
+    expect(page.get_by_text("You have one.")).to_be_visible()
+
+
+def sign_off(page: Page) -> None:
+    page.goto("/people")
+    page.get_by_role("button", name=f"Sign off {NAME}").click()
+    page.get_by_role("button", name=f"Sign {NAME} off for good").click()
+    expect(page.get_by_role("button", name=f"Sign off {NAME}")).to_have_count(0)
+
+
+def kept_on(page: Page) -> dict[str, Any]:
+    kept: dict[str, Any] = page.evaluate(KEPT)
+    return kept
+
+
+@pytest.fixture
+def owners(phone: Phone) -> Page:
+    """Odile's own phone."""
+    return phone("odile")
+
+
+@pytest.fixture
+def shed(phone: Phone) -> Page:
+    """The old phone, on which Odile has signed in to make it everybody's."""
+    page = phone("odile")
+    page.clock.install()
+    page.goto("/people")
+    page.get_by_role("textbox", name="What it is called").fill(NAME)
+    page.get_by_role("button", name="Share this phone").click()
+    expect(page.get_by_role("heading", name="Who is at work?")).to_be_visible()
+    return page
+
+
+class TestASharedPhone:
+    def test_names_whoever_is_at_work_and_keeps_nothing_of_clients(
+        self, phone: Phone, owners: Page, shed: Page
+    ) -> None:
+        tile, jar = (heard(owners, f"pieces/?q={m}")["results"][0]["id"] for m in ("T23", "J07"))
+
+        # Nessa's second weighing waits without signal, and is sent while Jun holds the phone.
+        pick(shed, "Nessa")
+        open_piece(shed, tile)
+        before = len(told(owners, tile))
+        weigh(shed, 520)
+        assert until(lambda: len(told(owners, tile)) == before + 1)
+        shed.context.set_offline(True)
+        weigh(shed, 519)
+        expect(shed.locator("body")).to_contain_text("1 kept on this phone")
+        hand_on(shed)
+        expect(shed.locator("body")).to_contain_text("1 kept on this phone")
+        shed.context.set_offline(False)
+        pick(shed, "Jun")
+        open_piece(shed, jar)
+        weigh(shed, 640)
+        assert until(lambda: told(owners, jar)[0] == ("weighed", "Jun", NAME), within_s=45)
+        assert told(owners, tile)[:2] == [("weighed", "Nessa", NAME)] * 2
+
+        # What Jun reads is kept for him, and there is nothing of a client in it.
+        shed.goto("/orders")
+        expect(shed.get_by_text("C-102")).to_be_visible()
+        shed.get_by_role("link", name=re.compile("C-102")).click()
+        expect(shed.get_by_text("ribbed sauce boats").first).to_be_visible()
+        assert until(lambda: any(key.startswith("kept cache:") for key in kept_on(shed)))
+        kept = json.dumps(kept_on(shed))
+        assert "C-102" in kept
+        assert [word for word in (*CLIENTS, *PRICES) if word in kept] == []
+
+        # Ten minutes without a touch: whoever comes next says who they are.
+        shed.clock.fast_forward(LOCKS_AFTER_MIN * 60_000)
+        expect(shed.get_by_role("heading", name="Who is at work?")).to_be_visible()
+        assert not [key for key in kept_on(shed) if key.startswith("kept cache:")]
+
+        pick(shed, "Jun")
+        sign_off(owners)
+        shed.reload()
+        expect(shed.get_by_role("heading", name="Signed off")).to_be_visible()
+        expect(shed.get_by_text("An owner signed this phone off.")).to_be_visible()
+        assert not [key for key in kept_on(shed) if key.startswith("kept cache:")]
+        assert "C-102" not in json.dumps(kept_on(shed))
+
+    def test_asks_for_the_pin_of_who_does_kiln_work(
+        self, phone: Phone, owners: Page, shed: Page
+    ) -> None:
+        set_pin(phone("piet"))
+        load = next(
+            row["id"] for row in heard(owners, "loads/")["results"] if row["number"] == "F-210"
+        )
+
+        pick(shed, "Piet")
+        shed.goto(f"/loads/{load}/reading")
+        shed.get_by_role("textbox", name="It reads").fill("410")
+        shed.get_by_role("button", name="Save").click()
+        pad = shed.get_by_role("dialog", name="Piet’s PIN")
+        for figure in "4712":
+            pad.get_by_role("button", name=figure, exact=True).click()
+        pad.get_by_role("button", name="Go on").click()
+
+        # Wrong: the reading is kept as it was typed, and asks again.
+        expect(shed.locator("body")).to_contain_text("not taken")
+        assert PIN not in json.dumps(kept_on(shed))
+        shed.goto("/not-taken")
+        expect(shed.get_by_text("That PIN is not yours.")).to_be_visible()
+        shed.get_by_role("button", name="Piet’s PIN").click()
+        pad.get_by_role("textbox", name="Piet’s PIN").fill(PIN)
+        pad.get_by_role("button", name="Go on").click()
+
+        assert until(lambda: told(owners, load)[0][1:] == ("Piet", NAME), within_s=45)
+        sign_off(owners)
+
+    def test_sends_what_it_had_kept_when_it_was_signed_off(self, owners: Page, shed: Page) -> None:
+        tile = heard(owners, "pieces/?q=T24")["results"][0]["id"]
+        pick(shed, "Nessa")
+        open_piece(shed, tile)
+        shed.context.set_offline(True)
+        weigh(shed, 521)
+        expect(shed.locator("body")).to_contain_text("1 kept on this phone")
+        sign_off(owners)
+
+        shed.context.set_offline(False)
+        shed.reload()
+
+        expect(shed.get_by_role("heading", name="Signed off")).to_be_visible()
+        expect(shed.get_by_text("1 act from before went to the studio")).to_be_visible()
+        held = heard(owners, "held-acts/")["results"]
+        assert [(row["member"]["first_name"], row["device"]) for row in held] == [("Nessa", NAME)]
