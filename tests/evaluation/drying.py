@@ -209,7 +209,7 @@ def main() -> None:
     words = argparse.ArgumentParser()
     words.add_argument("--seed", type=int, default=20261125)
     words.add_argument("--studios", type=int, default=80)
-    words.add_argument("--misspecified", type=int, default=40)
+    words.add_argument("--misspecified", type=int, default=80)
     given = words.parse_args()
     engine.use(engine.compiled())
     for family, count in ((AS_THE_MODEL, given.studios), (MISSPECIFIED, given.misspecified)):
