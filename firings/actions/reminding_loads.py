@@ -13,6 +13,7 @@ from zoneinfo import ZoneInfo
 from firings.models import Load
 from firings.queries import affected, loads, picture
 from firings.queries.affected import Heard, marks
+from firings.queries.slots import next_slot
 from pieces.models import Piece
 from studio.actions import reminders
 from studio.actions.reminders import About
@@ -99,11 +100,12 @@ def _settled(studio: Studio, at: datetime) -> Iterator[Wish]:
 
 
 def _called_off(studio: Studio, at: datetime) -> Iterator[Wish]:
+    rows = Reminder.objects.filter(studio=studio, cause=CALLED_OFF)
+    told = set(rows.values_list("object_id", "person_id"))
     for one, maker, pieces in _makers(affected.recent_events(studio, ["called_off"], at)):
-        following = loads.next_load(one.load)
-        then = "No other load is open for it yet."
-        if following is not None:
-            then = f"Next: {following.number}, {_day(following.starts_at, studio)}."
+        if (one.load.pk, maker.pk) in told:
+            continue  # each is told once, and a slot takes long to find
+        then = next_slot(one.load, pieces, at=at).words
         title = f"{one.load.number} is called off"
         body = f"{one.reason.rstrip('.')}. {marks(pieces)}: back where they were. {then}"
         yield maker, _about(CALLED_OFF, "B", one.load, title, body), one.entry.written_at

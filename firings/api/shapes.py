@@ -186,6 +186,15 @@ class MayOut(Shape):
     override = serializers.BooleanField()
 
 
+class NextSlotOut(Shape):
+    """Where the ware of a load that was called off could go."""
+
+    words = serializers.CharField()
+    load = LoadNamedOut(allow_null=True)
+    kiln = KilnNamedOut(allow_null=True)
+    day = serializers.DateField(allow_null=True)
+
+
 class LoadOut(LoadBriefOut):
     """A load with its ware and its log."""
 
@@ -212,6 +221,7 @@ class LoadOut(LoadBriefOut):
     clock_change = ClockChangeOut(allow_null=True)
     misfits = serializers.ListField(child=serializers.UUIDField())
     next_load = LoadNamedOut(allow_null=True)
+    next_slot = NextSlotOut(allow_null=True, help_text="Only of one called off of late.")
 
 
 class LoadScreenOut(Shape):

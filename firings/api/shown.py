@@ -22,6 +22,7 @@ from .shown_kilns import (
     shown_load_name,
     shown_opening,
     shown_programme,
+    shown_slot,
     shown_words,
 )
 from .shown_log import shown_cone, shown_event, shown_reading, shown_stopped
@@ -120,6 +121,7 @@ def shown_load(whole: LoadWhole, member: Member, grants: Iterable[Permission]) -
         "clock_change": {"at": changes[0], "words": changes[1]} if changes else None,
         "misfits": list(whole.now.misfits),
         "next_load": shown_load_name(whole.next_load),
+        "next_slot": shown_slot(whole.next_slot),
     }
 
 

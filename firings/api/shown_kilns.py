@@ -13,6 +13,7 @@ from firings.models import Kiln, Load, Programme
 from firings.queries.kiln_health import Health
 from firings.queries.kilns import Doing, KilnNow, legs_of
 from firings.queries.opening import OpensAt
+from firings.queries.slots import Slot
 from pieces.api.bench_rows import shown_person, shown_place
 
 from .shapes_kilns import PostOut, ShelfOut
@@ -129,6 +130,17 @@ def shown_load_name(load: Load | None) -> Shown | None:
     if load is None:
         return None
     return {"id": load.pk, "number": load.number, "starts_at": load.starts_at}
+
+
+def shown_slot(slot: Slot | None) -> Shown | None:
+    if slot is None:
+        return None
+    return {
+        "words": slot.words,
+        "load": shown_load_name(slot.load),
+        "kiln": shown_kiln_name(slot.kiln) if slot.kiln is not None else None,
+        "day": slot.day,
+    }
 
 
 def shown_kiln_name(kiln: Kiln) -> Shown:

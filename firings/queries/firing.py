@@ -17,6 +17,7 @@ from studio.models import JournalEntry
 from .kilns import expected_end_at, legs_of
 from .loads import listed, next_load, placements_of
 from .opening import OpensAt, openings_of
+from .slots import SUGGESTED_FOR, Slot, next_slot
 from .told import USED, event_of, points_of
 
 FIRED_AT_MOST: Final = timedelta(hours=24)
@@ -45,6 +46,7 @@ class LoadWhole:
     legs: list[Leg]
     opening: OpensAt | None
     next_load: Load | None
+    next_slot: Slot | None
     at: datetime
 
     @property
@@ -87,7 +89,7 @@ class LoadWhole:
 
 
 def whole(load: Load, *, at: datetime) -> LoadWhole:
-    """Return the load with its ware and its log. At most twenty queries."""
+    """Return the load with its ware and its log. At most fifty queries."""
     load = listed(load.studio).prefetch_related("programme__segments").get(pk=load.pk)
     rows, taken_back = _events(load)
     standing = [row for row in rows if row.entry_id not in taken_back]
@@ -95,10 +97,11 @@ def whole(load: Load, *, at: datetime) -> LoadWhole:
     points = points_of([load]).get(load.pk, [])
     readings: Any = KilnReading.objects.filter(load=load).standing().select_related("entry__member")
     cones: Any = WitnessCone.objects.filter(load=load).standing().select_related("entry__member")
+    placements = placements_of([load]).get(load.pk, [])
     return LoadWhole(
         load=load,
         now=now,
-        placements=placements_of([load]).get(load.pk, []),
+        placements=placements,
         events=[EventTold(row, row.entry_id in taken_back, row.pk in now.misfits) for row in rows],
         readings=list(readings.order_by("happened_at", "id")),
         points=points,
@@ -106,8 +109,17 @@ def whole(load: Load, *, at: datetime) -> LoadWhole:
         legs=legs_of(load.programme) if load.programme is not None else [],
         opening=openings_of(load.studio, [load], {load.pk: points}, at).get(load.pk),
         next_load=next_load(load),
+        next_slot=_next_slot(load, placements, at),
         at=at,
     )
+
+
+def _next_slot(load: Load, placements: Sequence[Placement], at: datetime) -> Slot | None:
+    if load.called_off_at is None or at - load.called_off_at > SUGGESTED_FOR:
+        return None
+    pieces = [row.piece for row in placements if row.piece is not None]
+    left = [piece for piece in pieces if piece.stage != "lost"]
+    return next_slot(load, left, at=at)
 
 
 def clock_change(load: Load) -> tuple[datetime, str] | None:

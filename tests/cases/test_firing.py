@@ -2,6 +2,8 @@
 
 from typing import Any
 
+import pytest
+
 from firings.models import Kiln, Load
 from firings.queries.fitting import problem_of
 from firings.queries.loads import placements_of
@@ -50,10 +52,15 @@ class TestCalledOffAfterLoading:
         after = yard.get("kilns/")["results"][1]
         for age in ("firings", "hot_h", "sensor_firings"):
             assert after[age] == ages[age]
+        # Bisque is in K1 till Wednesday; what was meant for K2 finds a day there.
+        assert yard.load("F-212")["next_slot"]["words"] == (
+            "No load is open for it yet; K1 is free on Thu 5 Nov."
+        )
         tell_makers_of_loads()
         tell_makers_of_loads()
         told = Reminder.objects.filter(cause="load_called_off", object_mark="F-212")
         assert sorted(row.person.first_name for row in told) == ["Bram", "Jun", "Piet"]
+        assert all("K1 is free on Thu 5 Nov." in row.body for row in told)
         assert out["kiln"]["is_out_of_use"]
         fresh = yard.refused(
             "piet",
@@ -66,6 +73,15 @@ class TestCalledOffAfterLoading:
         assert fresh["type"] == "/problems/kiln-out-of-use"
         reading = yard.send("piet", f"loads/{cooling['id']}/readings/", reading_c=35)
         assert reading.status_code == 201
+        again = yard.tell(
+            "piet",
+            "loads/",
+            kiln_id=str(Kiln.objects.of(yard.demo.studio).get(number="K1").pk),
+            kind="glaze",
+            cone="6",
+            starts_at="2026-11-06T17:30:00Z",
+        )["load"]["number"]
+        assert yard.load("F-212")["next_slot"]["words"] == f"Next: {again}, Fri 6 Nov, 17:30."
 
 
 class TestFiredTwice:
@@ -139,3 +155,70 @@ def gap_over(piece: Piece, load: Any) -> float:
 def charged_as(yard: Yard, load: Any, mark: str) -> str:
     shares = yard.get(f"loads/{load['id']}/fees/")["shares"]
     return next(one["which"] for row in shares for one in row["lines"] if one["mark"] == mark)
+
+
+class TestPowerCutInABisque:
+    """K1 stops at 868 °C and stands for 95 minutes; a person says what becomes of it."""
+
+    @pytest.mark.parametrize(("choice", "result"), [("resume", "bisqued"), ("refire", "bone_dry")])
+    def test_moves_nothing_on_until_somebody_chooses(self, yard, choice, result) -> None:
+        load = yard.load("F-211")
+        marks = [row["piece"]["mark"] for row in load["placements"] if row["piece"]]
+        kiln = yard.get("kilns/")["results"][0]
+        path = f"loads/{load['id']}/events/"
+        for wall, kind in (
+            ("2026-11-02 16:00", "settled"),
+            ("2026-11-02 17:30", "loading"),
+            ("2026-11-02 18:00", "started"),
+        ):
+            yard.at(wall)
+            yard.tell("piet", path, kind=kind)
+        for wall, reading_c in (("2026-11-02 22:10", 600.0), ("2026-11-03 00:10", 868.0)):
+            yard.at(wall)
+            yard.tell("piet", f"loads/{load['id']}/readings/", reading_c=reading_c)
+        yard.tell("piet", path, kind="stopped", reason="power lost")
+        yard.at("2026-11-03 01:45")
+        yard.tell("piet", f"loads/{load['id']}/readings/", reading_c=702.0)
+        upright = {"level": 1, "role": "guide", "cone": "05", "clock_hand": 12}
+        yard.tell("piet", f"loads/{load['id']}/cones/", cones=[upright])
+
+        shown = yard.load("F-211")
+        stopped = shown["stopped"]
+        assert {yard.piece(mark).state for mark in marks} == {"in_bisque"}
+        assert stopped["facts"]["highest_c"] == 868.0
+        assert round(stopped["facts"]["above_600_h"], 2) == 3.58  # 2 h up, 95 min standing
+        assert round(stopped["facts"]["gap_h"], 2) == 1.58
+        assert [one["cone"] for one in shown["cones"]] == ["05"]
+        assert "crawled glaze" in stopped["caution"]
+        assert [one["code"] for one in stopped["choices"]] == ["resume", "refire", "accept_by_cone"]
+        assert not any(one["is_backed"] for one in stopped["choices"][::2])
+
+        chosen = next(one for one in stopped["choices"] if one["code"] == choice)
+        yard.tell("piet", path, kind=chosen["kind"], outcome=chosen["outcome"])
+        if choice == "resume":
+            yard.at("2026-11-03 05:00")
+            yard.tell("piet", path, kind="ended", outcome="fired")
+        yard.at("2026-11-04 09:00")
+        yard.tell("piet", path, kind="opened", celsius=60)
+        yard.tell("piet", path, kind="unloaded")
+
+        assert {yard.piece(mark).state for mark in marks} == {result}
+        after = yard.get("kilns/")["results"][0]
+        assert after["firings"] - kiln["firings"] == (choice == "resume")
+        assert after["hot_h"] > kiln["hot_h"]
+        worn = [mark for mark in marks if yard.piece(mark).has_interrupted_bisque]
+        assert worn == (marks if choice == "resume" else [])
+
+    def test_follows_its_ware_through_the_bisque_after_to_glazing(self, yard) -> None:
+        """F-203 went out and did not fire; F-204 fired the same ware the day after."""
+        first, second = yard.load("F-203"), yard.load("F-204")
+        inside = {row["piece"]["mark"] for row in second["placements"]}
+
+        assert (first["outcome"], second["outcome"]) == ("not_fired", "fired")
+        assert inside == {row["piece"]["mark"] for row in first["placements"]}
+        for mark in ("T15", "T16", "T17"):
+            whole = yard.whole(mark)
+            assert whole["firings"]["bisque"] == 1
+            assert "interrupted-bisque" in {said["code"] for said in whole["warnings"]}
+        waits = {row["piece"]["mark"]: row for row in yard.load("F-212")["placements"]}
+        assert "interrupted-bisque" in {said["code"] for said in waits["T15"]["warnings"]}

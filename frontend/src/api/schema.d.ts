@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 1f847aefea64aa71429b5793c0e84186e35c00f1138a3dd15b424f11d8c4bb74
-// types 4bd78aeed8e49c6847f043e71e3196f6b5af25ffa03f593596b3c535a96fe722
+// document 45249bf97c99ab480efa47cbd6ca444849b2383b62a3881382a06692fa4a0dbd
+// types c4321eb82b4f9f7a1e2972eabd06f816d5af69d39572ad87a026c3229bd01383
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -6290,6 +6290,8 @@ export interface components {
             /** @description Its kiln is out of use. */
             needs_kiln: boolean;
             next_load: components["schemas"]["LoadNamedOut"] | null;
+            /** @description Only of one called off of late. */
+            next_slot: components["schemas"]["NextSlotOut"] | null;
             nexts: string[];
             number: string;
             opening: components["schemas"]["KilnOpeningOut"] | null;
@@ -6965,6 +6967,14 @@ export interface components {
             password?: string;
             /** @description Letters, figures and .@+-_ */
             username?: string;
+        };
+        /** @description Where the ware of a load that was called off could go. */
+        NextSlotOut: {
+            /** Format: date */
+            day: string | null;
+            kiln: components["schemas"]["KilnNamedOut"] | null;
+            load: components["schemas"]["LoadNamedOut"] | null;
+            words: string;
         };
         /** @description What every act says of itself; each act adds its own fields. */
         NumberBlockInRequest: {

@@ -36,7 +36,7 @@ export function load(more: Partial<LoadWhole> = {}): LoadWhole {
     firing_h: null, revision: 3, programme: null, reading_every_min: 60, expected_h: 12, limit_c: 100,
     may: { add: true, settle: true, reopen: true, record: true, call_off: true, change: true, override: false },
     nexts: ["settled", "called_off"], placements: [placement("T21"), placement("J05")], warnings: [], cautions: [], checklist: [], events: [], readings: [],
-    worst_gap: null, planned_now_c: null, curve: [], cones: [], hot_h: 0, gap_h: 0, opening: null, stopped: null, clock_change: null, misfits: [], next_load: null,
+    worst_gap: null, planned_now_c: null, curve: [], cones: [], hot_h: 0, gap_h: 0, opening: null, stopped: null, clock_change: null, misfits: [], next_load: null, next_slot: null,
     ...more,
   };
 }

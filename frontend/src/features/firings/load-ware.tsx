@@ -1,8 +1,10 @@
 /** A load before it is lit: does it fit, when it starts, its shelves to scale, whose ware is on which. */
 import type { FitAnswer, Placement } from "../../api/shapes-firings";
 import { count, joinFacts, temperature, upperFirst } from "../../domain/format";
+import { Act } from "../../ui/act";
 import { Block, Fact, Mark, Row } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
+import css from "./kilns.module.css";
 import { Asked, Cautions, Log, Makers, Warnings } from "./load-parts";
 import type { Shown } from "./load";
 import { levelOf } from "./load-overlay";
@@ -30,6 +32,11 @@ export function WareView({ it, fit, around }: Shown) {
         note={joinFacts(load.programme ? `programme ${load.programme.name}, top ${temperature(load.programme.top_c, units)}` : "no programme chosen", load.watcher ? `${load.watcher.first_name} watches` : "nobody is named to watch")}
       />
       {!isOpen && fit && load.state !== "called_off" && <Fact label="fit" value={fits.verdict} note={fits.evidence} />}
+      {load.next_slot && (
+        <Fact label="next" natch="next" value={load.next_slot.words}>
+          {load.next_slot.load && <div class={css.stack}><Act href={`/loads/${load.next_slot.load.id}`}>{`Open ${load.next_slot.load.number}`}</Act></div>}
+        </Fact>
+      )}
       <Reasons fit={fit} />
       <Warnings load={load} />
       <Asked it={it} />
