@@ -11,7 +11,7 @@ from studio.actions import devices
 from studio.actions.keys import hashed
 from studio.models import AccessToken, Device, Member
 
-from .late import DeviceSignedOff
+from .late import DeviceSignedOff, HolderHasLeft
 
 # Under this name a session remembers the device it was registered as.
 SESSION_DEVICE = "natch_device"
@@ -99,10 +99,12 @@ class DeviceAuthentication(authentication.BaseAuthentication):
         except ValueError as error:
             raise exceptions.ParseError("X-Natch-Member is not a UUID.") from error
         holder = (
-            Member.objects.filter(pk=member_id, studio=device.studio_id, left_at=None)
-            .select_related("user")
+            Member.objects.filter(pk=member_id, studio=device.studio_id)
+            .select_related("studio", "user")
             .first()
         )
+        if holder is not None and holder.left_at is not None:
+            raise HolderHasLeft(device, holder)
         if holder is None or holder.user is None or not holder.user.is_active:
             raise exceptions.AuthenticationFailed("Nobody of that id is in this studio.")
         return holder.user

@@ -26,16 +26,27 @@ from studio.models import Device, HeldAct, Member
 LARGEST_BODY = 64 * 1024
 
 
-class DeviceSignedOff(exceptions.AuthenticationFailed):
-    """A phone that was good until it was signed off: a shared one's key, or one's own session."""
-
-    default_code = "device-signed-off"
-    default_detail = "This phone was signed off. What it had not sent goes to an owner."
+class Gone(exceptions.AuthenticationFailed):
+    """Who calls was known once: what they did before may still be sent."""
 
     def __init__(self, device: Device, member: Member | None) -> None:
         super().__init__()
         self.device = device
         self.member = member
+
+
+class DeviceSignedOff(Gone):
+    """A phone that was good until it was signed off: a shared one's key, or one's own session."""
+
+    default_code = "device-signed-off"
+    default_detail = "This phone was signed off. What it had not sent goes to an owner."
+
+
+class HolderHasLeft(Gone):
+    """Somebody who has left is named on a shared phone."""
+
+    default_code = "has-left"
+    default_detail = "Who is named has left this studio."
 
 
 class KeptForReview(Exception):  # no error: the act is kept
@@ -63,10 +74,12 @@ def after_leaving(request: Request, member: Member, device: Device | None) -> Ex
     return _kept(request, member, device, HeldAct.Why.LEFT, member.left_at) or late
 
 
-def after_signing_off(request: Request, gone: DeviceSignedOff, slug: str) -> Exception:
-    """Return what answers a phone that was signed off, about the studio at `slug`."""
+def when_gone(request: Request, gone: Gone, slug: str) -> Exception:
+    """Return what answers somebody who is gone, about the studio at `slug`."""
     if request.method != "POST" or gone.member is None or gone.member.studio.slug != slug:
         return gone
+    if isinstance(gone, HolderHasLeft):
+        return after_leaving(request, gone.member, gone.device) or gone
     assert gone.device.revoked_at is not None
     why, ended_at = HeldAct.Why.SIGNED_OFF, gone.device.revoked_at
     if gone.member.left_at is not None:

@@ -68,3 +68,14 @@ def _on_shared_phone(
         return Standing(roles=plain, grants=granted - WITH_PIN, after_pin=guarded)
     devices.prove(device=device, member=member, pin=pin)
     return Standing(roles=roles, grants=granted)
+
+
+def device_of(request: Request, member: Member) -> Device | None:
+    """Return what a refused call of the member came from, as far as it says."""
+    match request.auth:
+        case Device() as shared:
+            return shared
+        case AccessToken(device=device) | ForReview(device=device):
+            return device
+        case _:
+            return devices.named(request.headers.get("X-Natch-Device"), of=member)

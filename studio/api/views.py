@@ -25,9 +25,16 @@ from studio.queries import private
 
 from .envelopes import FUTURE_MOST, ActIn, digest_of
 from .hidden import cut
-from .late import DeviceSignedOff, ForReview, KeptForReview, after_leaving, after_signing_off
+from .late import (
+    DeviceSignedOff,
+    ForReview,
+    Gone,
+    KeptForReview,
+    after_leaving,
+    when_gone,
+)
 from .problems import PreconditionFailed
-from .standing import NotInPerson, NotOnSharedPhone, PinNeeded, standing_of
+from .standing import NotInPerson, NotOnSharedPhone, PinNeeded, device_of, standing_of
 
 Row = TypeVar("Row", bound=StudioOwned)
 Given = dict[str, Any]
@@ -84,9 +91,9 @@ class StudioView(APIView):
         super().permission_denied(request, message, code)
 
     def handle_exception(self, exc: Exception) -> Response:
-        gone = exc if isinstance(exc, DeviceSignedOff) else None
+        gone = exc if isinstance(exc, Gone) else None
         if gone is not None:
-            exc = after_signing_off(self.request, gone, self.slug)
+            exc = when_gone(self.request, gone, self.slug)
         if isinstance(exc, KeptForReview):
             return Response(exc.answer, status=202)
         if isinstance(exc, NotAllowed | exceptions.MethodNotAllowed):
@@ -219,7 +226,7 @@ class StudioView(APIView):
             raise DeviceSignedOff(gone, self.member) from revoked
 
     def _note_refused(
-        self, exc: NotAllowed | exceptions.MethodNotAllowed, gone: DeviceSignedOff | None
+        self, exc: NotAllowed | exceptions.MethodNotAllowed, gone: Gone | None
     ) -> None:
         """Write down what a member of the studio tried; a PIN still to come is no try."""
         member = gone.member if gone is not None else getattr(self, "member", None)
@@ -228,23 +235,13 @@ class StudioView(APIView):
         facts = getattr(exc, "facts", {})
         refused.note(
             member=member,
-            device=gone.device if gone is not None else self._device_of(member),
+            device=gone.device if gone is not None else device_of(self.request, member),
             code=getattr(exc, "code", "method-not-allowed"),
             needed=str(facts.get("needed", "")),
             method=str(self.request.method),
             path=self.request.path,
             at=timezone.now(),
         )
-
-    def _device_of(self, member: Member) -> Device | None:
-        """Return what a refused call came from, as far as it says."""
-        match self.request.auth:
-            case Device() as shared:
-                return shared
-            case AccessToken(device=device) | ForReview(device=device):
-                return device
-            case _:
-                return devices.named(self.request.headers.get("X-Natch-Device"), of=member)
 
     def check_match(self, revision: int, current: Mapping[str, object]) -> None:
         """Raise 412 with the current row when the `If-Match` of a PATCH no longer holds."""

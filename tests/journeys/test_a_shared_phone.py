@@ -199,5 +199,8 @@ class TestASharedPhone:
 
         expect(shed.get_by_role("heading", name="Signed off")).to_be_visible()
         expect(shed.get_by_text("1 act from before went to the studio")).to_be_visible()
-        held = heard(owners, "held-acts/")["results"]
-        assert [(row["member"]["first_name"], row["device"]) for row in held] == [("Nessa", NAME)]
+        owners.goto("/held")
+        late = owners.get_by_role("region", name=re.compile("^Nessa"))
+        expect(late).to_contain_text(f"heard from a phone signed off · {NAME}")
+        late.get_by_role("button", name="Take it").click()
+        assert until(lambda: told(owners, tile)[0] == ("weighed", "Nessa", NAME))

@@ -174,6 +174,19 @@ class TestHeldList:
         noted = RefusedTry.objects.get()
         assert (noted.code, str(noted.device_id)) == ("device-revoked", phone)
 
+    def test_holds_what_a_leaver_did_on_a_shared_phone(self, owner, maker, clock):
+        _, client = shed_phone(owner, maker[0])
+        before = clock.now
+        leave(owner, maker[0], clock.move(hours=1))
+
+        read = client.get(f"{YARD}members/")
+        told = sent(client, BLOCKS, {"series": "T", "happened_at": before.isoformat()})
+        late = sent(client, BLOCKS, {"series": "T", "happened_at": clock.now.isoformat()})
+
+        assert (read.status_code, read.json()["type"]) == (401, "/problems/has-left")
+        assert (told.status_code, told.json()["why"]) == (202, "left")
+        assert (late.status_code, late.json()["type"]) == (403, "/problems/has-left")
+
     def test_holds_nothing_of_another_studio(self, owner, maker, clock, other_studio):
         phone = phone_of(maker)
         before = clock.now
