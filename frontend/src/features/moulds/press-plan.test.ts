@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { PieceBrief } from "../../api/shapes-pieces";
 import { keptSample, pieceSample } from "../pieces/piece-sample";
-import { bounceOf, pressingFields, targetsOf, waitingFor, withoutPressed } from "./press-plan";
+import { askedWords, pressBefore, pressingFields, targetsOf, waitingFor, withoutPressed } from "./press-plan";
 
 const MAKES = { id: "dp2", role: "handle", design_id: "d1", design_name: "ribbed sauce boat" };
 const boat = (mark: string, change: Partial<PieceBrief> = {}): PieceBrief => ({ ...pieceSample({ id: mark, mark, missing_roles: ["handle"] }).piece, ...change });
@@ -45,19 +45,33 @@ describe("pressingFields", () => {
   });
 });
 
-describe("bounceOf", () => {
+describe("pressBefore", () => {
   const at = Date.parse("2026-10-31T09:00:00Z");
-  const act = keptSample({ verb: "pressed", about: { set_id: "set2" } });
+  const act = keptSample({ verb: "pressed", about: { set_id: "set2", marks: "T1, T2" }, body: { count: 12 } });
 
-  it("asks within ten seconds, of the same mould only", () => {
-    expect(bounceOf([act], "set2", at + 9_000)).toBe(act);
-    expect(bounceOf([act], "set2", at + 10_000)).toBeNull();
-    expect(bounceOf([act], "set3", at + 1_000)).toBeNull();
+  it("takes a press of the same mould within ten seconds for a bounce", () => {
+    expect(pressBefore([act], "set2", at + 9_999)).toMatchObject({ isBounce: true, count: 12 });
+    expect(pressBefore([act], "set3", at + 1_000)).toBeNull();
+  });
+
+  it("asks from ten seconds up to five minutes whether another is meant, and not after that", () => {
+    expect(pressBefore([act], "set2", at + 10_000)).toMatchObject({ isBounce: false, marks: "T1, T2" });
+    expect(pressBefore([act], "set2", at + 299_999)).toMatchObject({ isBounce: false });
+    expect(pressBefore([act], "set2", at + 300_000)).toBeNull();
   });
 
   it("does not ask after an undo", () => {
     const undo = keptSample({ id: "k2", verb: "retracted", body: { corrects: act.id } });
 
-    expect(bounceOf([act, undo], "set2", at + 1_000)).toBeNull();
+    expect(pressBefore([act, undo], "set2", at + 1_000)).toBeNull();
+  });
+});
+
+describe("askedWords", () => {
+  const before = { marks: "T1", count: 1, at: new Date("2026-10-31T13:10:00Z"), isBounce: true };
+
+  it("says the count that would be pressed again", () => {
+    expect(askedWords({ ...before, count: 12, isBounce: false }, "M01", 12, "Europe/London")).toBe("were pressed in M01 at 13:10. Another 12?");
+    expect(askedWords(before, "M01", 1, "Europe/London")).toBe("was pressed in M01 just now. Another?");
   });
 });

@@ -1,10 +1,13 @@
 /** What a press makes: which pieces the parts are for, and the act that says so. Pure. */
+import { clock } from "../../domain/clock";
 import type { MouldSetAnswer } from "../../api/shapes-moulds";
 import type { PieceBrief } from "../../api/shapes-pieces";
 import type { JsonObject, KeptAct } from "../../offline/kept-act";
 
-/** Two presses of one mould so soon after one another are asked about: a thumb bounces, clay does not. */
+/** Two presses of one mould so soon after one another are taken for one: a thumb bounces, clay does not. */
 export const BOUNCE_MS = 10_000;
+/** Up to then a press may be meant again or told twice, so *another 12?* is asked. Common practice, no source. */
+export const AGAIN_MS = 300_000;
 
 export interface Target {
   pieceId: string | null;
@@ -59,9 +62,26 @@ export function pressingFields({ castingId, mouldPartIds, slabBlockId, role, des
   };
 }
 
-/** The press of this mould on this phone a few seconds ago, if there was one. */
-export function bounceOf(acts: readonly KeptAct[], setId: string, now: number): KeptAct | null {
+/** A press of this mould on this phone not long ago: what another one is asked against before it is sent. */
+export interface Before {
+  marks: string;
+  count: number;
+  at: Date;
+  /** So soon that it is more likely one tap told twice than a second press. */
+  isBounce: boolean;
+}
+
+export function pressBefore(acts: readonly KeptAct[], setId: string, now: number): Before | null {
   const gone = new Set(acts.filter((act) => act.verb === "retracted").map((act) => act.body["corrects"]));
   const last = acts.filter((act) => act.verb === "pressed" && act.about["set_id"] === setId && act.state !== "parked" && !gone.has(act.id)).at(-1);
-  return last && now - Date.parse(last.made_at) < BOUNCE_MS ? last : null;
+  if (last === undefined) return null;
+  const age_ms = now - Date.parse(last.made_at);
+  if (age_ms >= AGAIN_MS) return null;
+  return { marks: last.about["marks"] ?? "", count: Number(last.body["count"] ?? 1), at: new Date(last.made_at), isBounce: age_ms < BOUNCE_MS };
+}
+
+/** Why a press is asked about: the first twelve by name or by number, and how long ago. */
+export function askedWords({ count: before, at, isBounce }: Before, label: string, wanted: number, zone: string): string {
+  const was = before === 1 ? "was" : "were";
+  return `${was} pressed in ${label} ${isBounce ? "just now" : `at ${clock(at, zone)}`}. Another${wanted === 1 ? "" : ` ${String(wanted)}`}?`;
 }

@@ -22,7 +22,7 @@ const heard = {
   "slab-blocks/": { results: [{ id: "b16", label: "BK-16", laid_on: "2026-10-28", used_up_at: null, cautions: [], bodies: [], batches: [] }], next: null },
   "pieces/": { results: [], next: null, at: "2026-10-31T09:00:00Z", journal_seq: 7 },
 };
-const lent = (db: IDBDatabase): Promise<unknown> => keepLent(db, keyOf("barn", "d1", "T"), 28, 47);
+const lent = (db: IDBDatabase): Promise<unknown> => keepLent(db, keyOf("barn", "d1", "T"), 28, 59);
 
 let clock_ms = 10_000;
 beforeEach(() => {
@@ -60,6 +60,27 @@ describe("a press without signal", () => {
 
     await until(() => { expect(phone.has("Another?")).toBe(false); });
     expect(phone.acts()).toHaveLength(1);
+  });
+
+  it("asks whether another twelve are meant, and sends them only then", async () => {
+    const phone = await drawn(<PressScreen id="s2" />, heard, { prepare: lent });
+    await until(() => { expect(phone.has("Pressed T28")).toBe(true); });
+    for (let more = 1; more < 12; more += 1) await until(() => { phone.press("How many: one more"); });
+    await until(() => { phone.press("Pressed 12 pieces"); });
+    await until(() => { expect(phone.acts()).toHaveLength(1); });
+    clock_ms += 20_000;
+    const later = Date.now() + 20_000;
+    vi.spyOn(Date, "now").mockImplementation(() => later);
+
+    await until(() => { phone.press("Pressed 12 pieces"); });
+    await until(() => { expect(phone.has("Another 12?")).toBe(true); });
+    expect(phone.acts()).toHaveLength(1);
+
+    // A tap in the dead time after the first press does nothing, and is tapped again.
+    await until(() => {
+      if (phone.acts().length === 1) phone.press("Another: 12 pieces");
+      expect(phone.acts()).toHaveLength(2);
+    });
   });
 
   it("wants the mark typed as it is cut where no number is left", async () => {

@@ -16,6 +16,7 @@ import { drynessWord, nextPressWords } from "./dryness";
 import { DrynessBar } from "./dryness-bar";
 import css from "./mould.module.css";
 import { blockOptions, nextHolder, partNote } from "./mould-words";
+import { askedWords } from "./press-plan";
 import { useMouldNow } from "./use-mould";
 import type { MouldNow } from "./use-mould";
 import { usePress } from "./use-press";
@@ -39,7 +40,7 @@ function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {
   const whose = owner && owner.id !== membership.member.id ? `${owner.first_name}’s mould` : null;
   const cautions = [...readiness.cautions, ...(press.blocks.find((block) => block.id === press.blockId)?.cautions ?? [])];
   return (
-    <Screen title="Press" when={`generation ${String(casting.generation)}`} within={HOME} heardAt={heardAt} tray={<PressTray press={press} label={set.label} />}>
+    <Screen title="Press" when={`generation ${String(casting.generation)}`} within={HOME} heardAt={heardAt} tray={<PressTray press={press} label={set.label} zone={zone} />}>
       <SaidLine mark={set.label} saying={press.saying} />
       <Standing
         drawing={<a class={css.mark} href={`/moulds/${set.id}`}><Mark mark={set.label} noun={set.makes.role} /></a>}
@@ -79,12 +80,12 @@ function PressForm({ press, mould: { set }, now, zone }: { press: Press; mould: 
   );
 }
 
-function PressTray({ press, label }: { press: Press; label: string }) {
-  const { targets, saying, bounced } = press;
+function PressTray({ press, label, zone }: { press: Press; label: string; zone: string }) {
+  const { targets, saying, before } = press;
   const marks = targets.length > 3 ? count(targets.length, "piece", "pieces") : targets.map((target) => target.mark).join(", ");
-  if (bounced !== null) {
+  if (before !== null) {
     return (
-      <Tray mark={bounced} reason={`was pressed in ${label} just now. Another?`}>
+      <Tray mark={before.count > 3 ? count(before.count, "piece", "pieces") : before.marks} reason={askedWords(before, label, targets.length, zone)}>
         <MainAct onPress={press.another}>Another: {marks}</MainAct>
         <Act onPress={press.notAnother}>No, once</Act>
       </Tray>

@@ -8,8 +8,8 @@ import { useSaid } from "../common/use-said";
 import type { Saying } from "../common/use-said";
 import { useWholeList } from "../common/use-screen";
 import { overlaidPieces } from "../pieces/racks-view";
-import { bounceOf, pressingFields, targetsOf, waitingFor, withoutPressed } from "./press-plan";
-import type { Made, Target } from "./press-plan";
+import { pressBefore, pressingFields, targetsOf, waitingFor, withoutPressed } from "./press-plan";
+import type { Before, Made, Target } from "./press-plan";
 import type { MouldNow } from "./use-mould";
 import { useNumbers } from "./use-numbers";
 
@@ -29,8 +29,8 @@ export interface Press {
   wantsMark: boolean;
   typedMark: string;
   typeMark: (mark: string) => void;
-  /** The mark pressed a few seconds ago, when another is asked for so soon. */
-  bounced: string | null;
+  /** What was pressed a little ago, while it is asked whether another is meant. */
+  before: Before | null;
   saying: Saying;
   press: () => void;
   another: () => void;
@@ -53,7 +53,7 @@ export function usePress({ set, readiness }: MouldNow): Press {
   const [count, setCount] = useState(1);
   const [chosenFor, setFor] = useState<string | null | undefined>(undefined);
   const [typedMark, typeMark] = useState("");
-  const [bounced, setBounced] = useState<string | null>(null);
+  const [before, askAgainst] = useState<Before | null>(null);
 
   const design = designs.state === "ready" ? designs.value.results.find((one) => one.id === set.makes.design_id) : undefined;
   const numbers = useNumbers(design?.series ?? null);
@@ -89,16 +89,14 @@ export function usePress({ set, readiness }: MouldNow): Press {
       words: `${set.label}: pressed ${words}`,
       creates: made.flatMap((one) => (one.isNew ? [one.pieceId, one.partId] : [one.partId])),
     }, `Pressed ${words}`);
-    setCount(1);
     setFor(undefined);
     typeMark("");
-    setBounced(null);
+    askAgainst(null);
   };
   const press = (): void => {
-    // What was pressed on this screen is known to it; what was pressed before it was opened, to the outbox.
-    const bounce = saying.said?.words.replace(/^Pressed /, "") ?? bounceOf(acts, set.id, Date.now())?.about["marks"];
-    if (bounce !== undefined) setBounced(bounce);
-    else void send();
+    const last = pressBefore(acts, set.id, Date.now());
+    if (last === null) void send();
+    else askAgainst(last);
   };
   const togglePart = (id: string): void => {
     const next = new Set(leftOut);
@@ -107,8 +105,8 @@ export function usePress({ set, readiness }: MouldNow): Press {
   };
   return {
     blocks, blockId: block, chooseBlock, partIds: new Set(mouldPartIds), togglePart, count, setCount, waiting, forId, chooseFor: setFor,
-    targets, wantsMark, typedMark, typeMark, bounced, saying, press,
+    targets, wantsMark, typedMark, typeMark, before, saying, press,
     another: () => { void send(); },
-    notAnother: () => { setBounced(null); },
+    notAnother: () => { askAgainst(null); },
   };
 }
