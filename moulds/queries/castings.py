@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any
+from typing import Any, Final
 from uuid import UUID
 
 from django.db.models import Max, QuerySet
@@ -25,6 +25,8 @@ from studio.models import Studio, StudioSettings
 from . import facts
 
 GOOD_LOOKS = (Inspection.Finding.CRISP, Inspection.Finding.SOFTENING)
+# Common practice, no source.
+PRESSES_TO_CHECK: Final = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,18 +138,32 @@ def ordinals_since_dry(castings: Iterable[Casting], *, dry_below: float) -> dict
 
 
 def pressings_to_check(mould_part: MouldPart, *, until: datetime) -> list[Pressing]:
-    """Return the pressings with a mould part since somebody last found it good, newest first.
+    """Return the pressings with a mould part that may hold crumbs, newest first.
 
-    When a chip is found these may hold crumbs of plaster, which pop out after firing.
+    When a chip is found, crumbs of plaster may be in what was pressed since somebody last found
+    the part good; they pop out after firing. A look can miss the beginning of a chip, so the last
+    presses are listed however lately it was found good.
     """
     looks = Inspection.objects.standing().filter(
         mould_part=mould_part, finding__in=GOOD_LOOKS, happened_at__lte=until
     )
     looked_at = looks.aggregate(latest=Max("happened_at"))["latest"]
     found: Any = Pressing.objects.standing().filter(mould_parts=mould_part, happened_at__lte=until)
-    if looked_at is not None:
-        found = found.filter(happened_at__gt=looked_at)
-    return list(found.order_by("-happened_at", "-id"))
+    rows: list[Pressing] = list(found.order_by("-happened_at", "-id"))
+    if looked_at is None:
+        return rows
+    last = last_presses(rows)
+    return last + [row for row in rows[len(last) :] if row.happened_at > looked_at]
+
+
+def last_presses(newest_first: list[Pressing]) -> list[Pressing]:
+    """Return the pressings that hold the last `PRESSES_TO_CHECK` presses, newest first."""
+    presses = 0
+    for taken, pressing in enumerate(newest_first):
+        if presses >= PRESSES_TO_CHECK:
+            return newest_first[:taken]
+        presses += pressing.count
+    return newest_first
 
 
 def found_sound_at(castings: Iterable[UUID]) -> dict[UUID, int]:

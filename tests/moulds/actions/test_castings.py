@@ -59,10 +59,15 @@ class TestPour:
         assert poured.laid_aside == before
         assert list(Casting.objects.filter(is_in_use=True)) == [poured.casting]
 
-    def test_lists_the_presses_since_the_chipped_part_was_last_good(self, maker, tile_set, master):
+    def test_lists_six_presses_of_the_one_laid_aside_and_all_since_it_was_good(
+        self, maker, tile_set, master
+    ):
         old = pour(maker[0], tile_set, master, poured_at=yard.EARLIER).casting
         face = old.parts.get(name="face")
-        yard.pressed(maker[0], old, at=factories.NOW - timedelta(days=9))
+        _, sound = (
+            yard.pressed(maker[0], old, at=factories.NOW - timedelta(days=days), count=5).pressing
+            for days in (10, 9)
+        )
         looked = factories.act(maker[0], factories.NOW - timedelta(days=8))
         parts.inspect(act=looked, mould_part=face, finding=Inspection.Finding.CRISP)
         doubtful = [
@@ -73,7 +78,7 @@ class TestPour:
 
         poured = pour(maker[0], tile_set, master)
 
-        assert list(poured.to_check) == doubtful[::-1]
+        assert list(poured.to_check) == [*doubtful[::-1], sound]
 
     def test_refuses_a_generation_that_is_there(self, maker, tile_set, master):
         pour(maker[0], tile_set, master, generation=3)

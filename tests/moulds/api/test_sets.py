@@ -167,17 +167,22 @@ class TestMouldPartEventList:
         assert told.data["part"]["state"] == "chipped"
         assert [(row["state"], row["reason"]) for row in listed] == [("chipped", "rim")]
 
-    def test_lists_the_presses_to_look_over(self, maker, casting, sent):
+    @pytest.mark.parametrize(
+        ("found_crisp_on", "listed"),
+        [(20, [27, 26, 25, 24, 23, 22, 21]), (26, [27, 26, 25, 24, 23, 22])],
+        ids=["since the last good look", "and six at least"],
+    )
+    def test_lists_the_presses_to_look_over(self, maker, casting, sent, found_crisp_on, listed):
         part = casting.parts.first()
-        looked = factories.act(maker[0], factories.NOW.replace(day=20))
+        looked = factories.act(maker[0], factories.NOW.replace(day=found_crisp_on, hour=23))
         parts.inspect(act=looked, mould_part=part, finding="crisp")
-        for day in (19, 25, 26):
+        for day in (19, *range(21, 28)):
             yard.pressed(maker[0], casting, at=factories.NOW.replace(day=day))
 
         told = sent(maker[1], self.path(part), {"kind": "chipped"})
 
-        days = [row["happened_at"][8:10] for row in told.data["pressings_to_check"]]
-        assert days == ["26", "25"]
+        days = [int(row["happened_at"][8:10]) for row in told.data["pressings_to_check"]]
+        assert days == listed
 
     def test_wants_a_reason_for_taking_it_out_of_use(self, maker, casting, sent):
         refused = sent(maker[1], self.path(casting.parts.first()), {"kind": "out_of_use"})
