@@ -122,5 +122,5 @@ def _holder_of(device: Device, named: str | None) -> Member | None:
 
 def _owner_of(device: Device, user: AbstractBaseUser) -> Member | None:
     """Return whose own phone it was that was signed off."""
-    mine = Member.objects.filter(pk=device.member_id, user=user.pk)
+    mine = Member.objects.filter(devices=device, user=user.pk)
     return mine.select_related("studio", "user").first()

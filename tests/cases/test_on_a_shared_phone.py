@@ -139,8 +139,9 @@ class TestSharedPhone:
         base = f"/api/v1/studios/{yard.demo.studio.slug}"
         under_order = [f"commissions/{order}/{name}" for name in ("links/", "approvals/")]
         papers = [f"commissions/{order}/{name}" for name in ("papers/facts/", "history.csv")]
+        keys = ["tokens/", "invitations/", "held-acts/", "refused/"]
 
-        for path in [*under_order, *papers, "tokens/", "invitations/", "held-acts/", "refused/"]:
+        for path in [*under_order, *papers, *keys]:
             answer = shed.get(f"{base}/{path}")
 
             assert answer.status_code == 403, path

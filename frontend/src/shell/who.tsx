@@ -63,7 +63,7 @@ export function WhoIsAtWork({ shared, outbox, pick, refresh }: WhoProps) {
 
 function KeptLine({ outbox: { acts, halt } }: { outbox: OutboxState }) {
   const waiting = acts.filter((act) => act.state === "waiting").length;
-  const why = halt === "locked" ? "locked after wrong PINs: an owner unlocks it" : "sent when there is signal";
+  const why = halt === "locked" ? "locked after wrong PINs: an owner unlocks it" : "waiting to send";
   if (waiting > 0) return <StateLine count={waiting}><b>kept on this phone</b> · {why}</StateLine>;
   return halt === "locked" ? <StateLine>{why}</StateLine> : null;
 }
