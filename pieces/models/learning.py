@@ -14,6 +14,8 @@ class Lesson(StudioOwned):
     `air_known_to` is the last reading used: hours after it were forecast.
     """
 
+    export_order = None
+
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="lessons")
     part = models.OneToOneField(Part, on_delete=models.PROTECT, related_name="lesson")
     pressed_at = models.DateTimeField()

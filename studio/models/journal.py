@@ -20,6 +20,8 @@ class JournalHead(models.Model):
 class JournalEntry(models.Model):
     """One act: who, on which device, when it happened and when it was heard."""
 
+    export_order = 10
+
     id = models.UUIDField(primary_key=True)
     studio = models.ForeignKey(Studio, on_delete=models.PROTECT, related_name="+")
     seq = models.PositiveBigIntegerField()
@@ -50,6 +52,8 @@ class JournalEntry(models.Model):
 
 class JournalSubject(models.Model):
     """One thing that an entry tells of."""
+
+    export_order = 11
 
     entry = models.ForeignKey(JournalEntry, on_delete=models.PROTECT, related_name="subjects")
     kind = models.CharField(max_length=20)
@@ -82,6 +86,8 @@ class FactQuerySet(OwnedQuerySet):
 
 class Fact(StudioOwned):
     """Something that happened: a row that is never changed, written by one act."""
+
+    export_order = 30
 
     entry = models.ForeignKey(JournalEntry, on_delete=models.PROTECT, related_name="+")
     happened_at = models.DateTimeField()

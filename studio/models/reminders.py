@@ -8,6 +8,8 @@ from .tenancy import Member, StudioOwned
 class Reminder(StudioOwned):
     """One thing to tell one person on one day, for one cause."""
 
+    export_order = None
+
     class State(models.TextChoices):
         DUE = "due"
         SENT = "sent"
@@ -49,6 +51,8 @@ class Reminder(StudioOwned):
 
 class Delivery(StudioOwned):
     """One message over one channel about a group of reminders; unique, leased while it is sent."""
+
+    export_order = None
 
     key = models.CharField(max_length=120)
     channel = models.CharField(max_length=10)

@@ -8,6 +8,8 @@ from .tenancy import Device, Member, StudioOwned
 class Run(StudioOwned):
     """A question that takes a while; asking it twice is the same run."""
 
+    export_order = None
+
     class State(models.TextChoices):
         QUEUED = "queued"
         RUNNING = "running"
@@ -59,6 +61,8 @@ class NumberSeries(StudioOwned):
 
 class NumberBlock(StudioOwned):
     """Numbers lent to one device, so that phones without signal never collide."""
+
+    export_order = None
 
     device = models.ForeignKey(Device, on_delete=models.PROTECT, related_name="blocks")
     letters = models.CharField(max_length=4)

@@ -1,6 +1,6 @@
 """The studio, its people and their devices: the tenant and who speaks in it."""
 
-from typing import Self
+from typing import ClassVar, Self
 
 from django.conf import settings
 from django.db import models
@@ -28,7 +28,13 @@ class OwnedQuerySet(models.QuerySet["models.Model"]):
 
 
 class StudioOwned(models.Model):
-    """A row that belongs to one studio and is named by a UUID its writer made."""
+    """A row that belongs to one studio and is named by a UUID its writer made.
+
+    `export_order` is where its table stands when the studio takes everything away with it; None
+    for what is a key, or can be reckoned anew.
+    """
+
+    export_order: ClassVar[int | None] = 20
 
     id = models.UUIDField(primary_key=True, default=uuid7)
     studio = models.ForeignKey(Studio, on_delete=models.PROTECT, related_name="+")
@@ -92,6 +98,8 @@ class Member(StudioOwned):
 class Invitation(StudioOwned):
     """A link that makes its holder a member, once."""
 
+    export_order = None
+
     email = models.EmailField(blank=True)
     roles = models.JSONField(default=list)
     token_hash = models.CharField(max_length=64, unique=True)
@@ -126,6 +134,8 @@ class Device(StudioOwned):
 
 class AccessToken(StudioOwned):
     """A named key for a script or a sensor; only its hash is kept."""
+
+    export_order = None
 
     member = models.ForeignKey(Member, on_delete=models.PROTECT, related_name="tokens")
     device = models.ForeignKey(Device, on_delete=models.PROTECT, related_name="+")

@@ -4,7 +4,7 @@ import { dayAndClock } from "../../domain/clock";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Screen } from "../common/screen";
-import { useZone } from "../common/session";
+import { studioPath, useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
 import css from "./studio.module.css";
@@ -37,9 +37,22 @@ export function BackupsScreen() {
               </p>
             </div>
           ))}
+          <TakeAlong />
         </Screen>
       )}
     </WhenHeard>
+  );
+}
+
+/** Everything as tables and photos, for whoever wants to go on without Natch. */
+function TakeAlong() {
+  const { slug } = useSession().membership.studio;
+  return (
+    <section class={css.section} aria-label="Take everything along">
+      <h2>Take everything along</h2>
+      <p>All tables of the studio and its photos in one zip, clients’ names and prices too.</p>
+      <Act onPress={() => { location.assign(studioPath(slug, "exports/")); }}>Tables and photos</Act>
+    </section>
   );
 }
 
