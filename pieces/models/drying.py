@@ -17,6 +17,8 @@ class Forecast(StudioOwned):
     was past by then.
     """
 
+    export_order = None
+
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="forecasts")
     part = models.OneToOneField(Part, on_delete=models.PROTECT, related_name="forecast")
     key = models.CharField(max_length=64)
