@@ -90,7 +90,8 @@ def _line(line: LineOutlook, seen: Outlook, *, is_guess: bool) -> dict[str, Any]
     promised = seen.order.commission.promised_date
     said = words.enough(line.chance_in_time, promised, is_all_there=line.is_all_there)
     more = None if line.is_all_there else line.more
-    by_role = [{"role": role, "count": count} for role, count in (more or {}).items() if count]
+    asked = more.by_role if more is not None else {}
+    by_role = [{"role": role, "count": count} for role, count in asked.items() if count]
     span = line.span
     return {
         "line_id": now.line.pk,
@@ -103,13 +104,23 @@ def _line(line: LineOutlook, seen: Outlook, *, is_guess: bool) -> dict[str, Any]
         "press": {
             "more": None if line.more is None else sum(row["count"] for row in by_role),
             "by_role": by_role,
-            "words": words.press({}) if line.is_all_there else words.press(line.more),
+            "words": _press_words(line, is_guess=is_guess),
         },
         "latest_press": _latest(line, today),
         "likely_from": reckoning.day_after(today, span.p10) if span else None,
         "likely_until": reckoning.day_after(today, span.p90) if span else None,
         "risks": [{"code": risk.code, "words": risk.words} for risk in line.risks],
     }
+
+
+def _press_words(line: LineOutlook, *, is_guess: bool) -> str:
+    """Return what to press; a chance with it only where the figures are the studio's own."""
+    more = line.more
+    if line.is_all_there or more is None:
+        return words.press({} if line.is_all_there else None)
+    if is_guess:
+        return words.press(more.by_role)
+    return words.press_with(more.by_role, more.chance, more.also)
 
 
 def _latest(line: LineOutlook, today: Any) -> list[dict[str, Any]]:

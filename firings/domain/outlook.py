@@ -13,9 +13,10 @@ References
 """
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from itertools import permutations
 from typing import Final, Literal
 
 from .press_days import Duration
@@ -85,6 +86,15 @@ class Ahead:
 
 
 @dataclass(frozen=True, slots=True)
+class More:
+    """How many more of each role, the chance of enough with them, and splits that do as well."""
+
+    counts: tuple[int, ...]
+    chance: float
+    also: tuple[tuple[tuple[int, ...], float], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Span:
     """The days in which enough is likely there: 10, 50 and 90 of a hundred. [days from today]"""
 
@@ -93,12 +103,18 @@ class Span:
     p90: float
 
 
-def survivals(outcomes: Mapping[str, tuple[int, int]]) -> dict[str, float]:
-    """Return the share that survives each step, from (lost, entered) of the studio's own pieces."""
+def survivals(
+    outcomes: Mapping[str, tuple[int, int]], loss_before: Mapping[str, float] = GUESSED_LOSS
+) -> dict[str, float]:
+    """Return the share that survives each step, from (lost, entered) of own pieces.
+
+    `loss_before` is what was believed before them: the guess for a studio, and for one design the
+    losses of its whole studio.
+    """
     return {
         step: survival_after(
             *outcomes.get(step, (0, 0)),
-            prior_lost=GUESSED_LOSS[step] * GUESS_WEIGHT,
+            prior_lost=loss_before[step] * GUESS_WEIGHT,
             prior_of=GUESS_WEIGHT,
         )
         for step in STEPS
@@ -156,35 +172,59 @@ def chance(pieces: Sequence[Ahead], wanted: int, *, days: float | None) -> float
 
 
 def more_to_press(
-    roles: Sequence[tuple[Sequence[Ahead], int]], survival: float
-) -> tuple[int, ...] | None:
-    """Return how many more of each role make enough good ones with a chance of 90 %.
+    roles: Sequence[tuple[Sequence[Ahead], int]], survivals: Sequence[float]
+) -> More | None:
+    """Return the fewest more that make enough good ones of every role with a chance of 90 %.
 
     Parameters
     ----------
     roles
         For each role what there is, planned pieces among them, and how many are wanted.
-    survival
-        Chance of a piece that is pressed now.
+    survivals
+        For each role the chance of a piece that is pressed now.
 
     Returns
     -------
-    Numbers in the order of the roles; None where 200 more would not do.
+    The least total, shared out for the best chance; None where 200 more would not do.
     """
     shares = [[piece.survival for piece in pieces] for pieces, _ in roles]
     more = [0] * len(roles)
 
-    def enough(role: int) -> float:
-        return chance_of_enough(shares[role] + [survival] * more[role], roles[role][1])
+    def enough(role: int, count: int) -> float:
+        return chance_of_enough(shares[role] + [survivals[role]] * count, roles[role][1])
 
-    chances = [enough(role) for role in range(len(roles))]
+    def gain(role: int) -> float:
+        # The logarithm of each chance is concave in the count: adding where the product grows
+        # most gives the best chance of every total.
+        now = chances[role]
+        return enough(role, more[role] + 1) / now if now > 0.0 else math.inf
+
+    chances = [enough(role, 0) for role in range(len(roles))]
     while math.prod(chances) < WANTED_CHANCE:
-        if sum(more) >= MOST_MORE or survival <= 0.0:
+        if sum(more) >= MOST_MORE or min(survivals) <= 0.0:
             return None
-        worst = min(range(len(roles)), key=chances.__getitem__)
-        more[worst] += 1
-        chances[worst] = enough(worst)
-    return tuple(more)
+        best = max(range(len(roles)), key=gain)
+        more[best] += 1
+        chances[best] = enough(best, more[best])
+    return More(tuple(more), math.prod(chances), tuple(_also(more, chances, enough)))
+
+
+def _also(
+    more: Sequence[int], chances: Sequence[float], enough: Callable[[int, int], float]
+) -> Iterator[tuple[tuple[int, ...], float]]:
+    """Yield what one fewer of a role and one more of another would do, where that is enough."""
+    for less, other in permutations(range(len(more)), 2):
+        if more[less] == 0:
+            continue
+        counts = list(more)
+        counts[less] -= 1
+        counts[other] += 1
+        kept = [
+            enough(role, counts[role]) if role in (less, other) else chances[role]
+            for role in range(len(more))
+        ]
+        if math.prod(kept) >= WANTED_CHANCE:
+            yield tuple(counts), math.prod(kept)
 
 
 def likely_span(pieces: Sequence[Ahead], wanted: int, fresh: Ahead, *, more: int) -> Span | None:

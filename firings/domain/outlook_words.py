@@ -37,8 +37,27 @@ def press(more: Mapping[str, int] | None) -> str:
     """Return how many more to press, by role, in words."""
     if more is None:
         return "more than 200 would have to be pressed: look at what is lost first"
+    asked = _counts(more)
+    return f"press {asked} more" if asked else "no more need be pressed"
+
+
+def press_with(
+    more: Mapping[str, int], chance: float, also: Sequence[tuple[Mapping[str, int], float]]
+) -> str:
+    """Return how many more to press, with what chance, and which other splits would do."""
+    if not any(more.values()):
+        return press(more)
+    others = "".join(f", or {_counts(split)} ({_in_100(share)})" for split, share in also)
+    return f"{press(more)} ({_in_100(chance)}){others}"
+
+
+def _counts(more: Mapping[str, int]) -> str:
     asked = [f"{count} × {role}" if role else f"{count}" for role, count in more.items() if count]
-    return f"press {' and '.join(asked)} more" if asked else "no more need be pressed"
+    return " and ".join(asked)
+
+
+def _in_100(share: float) -> str:
+    return f"{round(share * 100)} in 100"
 
 
 def latest(day_: date, today: date, share: float) -> str:

@@ -55,15 +55,6 @@ class FirstTime:
     of: int
 
 
-@dataclass(frozen=True, slots=True)
-class SetCount:
-    """How many of each kind to press, in the order given, and the chance of enough of all."""
-
-    counts: tuple[int, ...]
-    chance: float
-    caution: str = SHARED_FATE
-
-
 def overall(survivals: Sequence[float]) -> float:
     """Return the share that survives all stages; each is a share of what reached it, 0 to 1."""
     for share in survivals:
@@ -114,40 +105,6 @@ def press_count(wanted: int, survival: float, confidence: float) -> PressCount:
         by_division=divided,
         by_division_chance=at_least(wanted, divided, survival),
     )
-
-
-def press_set(wanted: int, survivals: Sequence[float], confidence: float) -> SetCount:
-    """Return the fewest pieces of two or more kinds so that enough whole sets survive.
-
-    Parameters
-    ----------
-    wanted
-        Sets needed, with one piece of each kind.
-    survivals
-        Share of each kind that survives everything.
-    confidence
-        Chance asked for, above 0 and below 1.
-
-    Returns
-    -------
-    The least total; of equal totals, the one with the best chance.
-    """
-    _check_ask(wanted, confidence)
-    # Adding where it helps most gives the best chance of every total: the logarithm of
-    # each chance is concave in the count.
-    counts = [wanted] * len(survivals)
-    chances = [at_least(wanted, wanted, share) for share in survivals]
-    while (chance := math.prod(chances)) < confidence:
-        if sum(counts) >= MOST_PRESSED or min(survivals) <= 0.0:
-            raise NeverEnough(f"{sum(counts)} pressed would not do.", field="survivals")
-        more = [
-            at_least(wanted, count + 1, share)
-            for count, share in zip(counts, survivals, strict=True)
-        ]
-        best = max(range(len(counts)), key=lambda i: more[i] / chances[i])
-        counts[best] += 1
-        chances[best] = more[best]
-    return SetCount(tuple(counts), chance)
 
 
 def chance_of_enough(survivals: Sequence[float], wanted: int) -> float:

@@ -9,7 +9,7 @@ from uuid import UUID
 from zoneinfo import ZoneInfo
 
 from firings.domain import outlook, outlook_words
-from firings.domain.outlook import Ahead, Span
+from firings.domain.outlook import Ahead, More, Span
 from firings.domain.press_days import LatestDays, NoOpenDay, latest_press_day
 from firings.domain.survival import Basis
 from firings.models import Load, Placement
@@ -36,13 +36,22 @@ class Risk:
 
 
 @dataclass(frozen=True, slots=True)
+class Press:
+    """How many more of each role to press, the chance with them, and splits that do as well."""
+
+    by_role: Mapping[str, int]
+    chance: float
+    also: tuple[tuple[Mapping[str, int], float], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class LineOutlook:
     """What is to be expected of one line. `more` is by role; None where no number would do."""
 
     now: LineNow
     chance: float
     chance_in_time: float
-    more: Mapping[str, int] | None
+    more: Press | None
     latest: LatestDays | None
     span: Span | None
     is_all_there: bool
@@ -144,8 +153,6 @@ def outlook_of(order: OrderNow, ground: Ground) -> Outlook:
 
 
 def _line(now: LineNow, promised: date | None, ground: Ground) -> LineOutlook:
-    figures = ground.known.figures
-    fresh = outlook.ahead(figures, 0)
     roles = dict(_roles(now, ground))
     wanted = {role: now.wanted.get(role, 1) * now.line.wanted_sets for role in roles}
     asked = [(pieces, wanted[role]) for role, pieces in roles.items()]
@@ -154,10 +161,13 @@ def _line(now: LineNow, promised: date | None, ground: Ground) -> LineOutlook:
     for pieces, count in asked:
         enough *= outlook.chance(pieces, count, days=None)
         in_time *= outlook.chance(pieces, count, days=days)
-    counts = outlook.more_to_press(asked, fresh.survival)
-    more = dict(zip(roles, counts, strict=True)) if counts is not None else None
+    fresh = {role: _fresh(now, role, ground) for role in roles}
+    found = outlook.more_to_press(asked, [fresh[role].survival for role in roles])
+    more = _press(list(roles), found)
     spans = [
-        outlook.likely_span(pieces, wanted[role], fresh, more=(more or {}).get(role, 0))
+        outlook.likely_span(
+            pieces, wanted[role], fresh[role], more=more.by_role.get(role, 0) if more else 0
+        )
         for role, pieces in roles.items()
     ]
     there = [span for span in spans if span is not None]
@@ -181,6 +191,23 @@ def _roles(now: LineNow, ground: Ground) -> Iterator[tuple[str, list[Ahead]]]:
         yield role, [_ahead(piece, ground) for piece in pieces]
 
 
+def _fresh(now: LineNow, role: str, ground: Ground) -> Ahead:
+    """Return what lies ahead of a piece of a role that is pressed now."""
+    designs = [row.design_id for row in now.recipe if row.role == role]
+    designs += [piece.design_id for piece in now.pieces if now.role_of(piece) == role]
+    return outlook.ahead(ground.known.figures_of(next(iter(designs), None)), 0)
+
+
+def _press(roles: Sequence[str], found: More | None) -> Press | None:
+    if found is None:
+        return None
+    return Press(
+        dict(zip(roles, found.counts, strict=True)),
+        found.chance,
+        tuple((dict(zip(roles, counts, strict=True)), share) for counts, share in found.also),
+    )
+
+
 def _ahead(piece: Piece, ground: Ground) -> Ahead:
     load = ground.booked.get(piece.pk)
     done = done_of(piece)
@@ -188,7 +215,7 @@ def _ahead(piece: Piece, ground: Ground) -> Ahead:
         done = min(done, BEFORE_GLAZE)  # booked once more, it has that firing before it again
     lit_at = (load.started_at or load.starts_at) if load is not None else None
     return outlook.ahead(
-        ground.known.figures,
+        ground.known.figures_of(piece.design_id),
         done,
         days_in_step=max((ground.at - piece.since_at) / DAY, 0.0),
         fired_in_days=(lit_at - ground.at) / DAY if lit_at is not None else None,
@@ -209,17 +236,19 @@ def _latest(promised: date | None, ground: Ground) -> LatestDays | None:
         return None
 
 
-def _risks(now: LineNow, more: Mapping[str, int] | None, ground: Ground) -> Iterator[Risk]:
+def _risks(now: LineNow, more: Press | None, ground: Ground) -> Iterator[Risk]:
     live = [piece for piece in now.pieces if piece.stage != "lost"]
     coming = [piece for piece in live if done_of(piece) < len(outlook.STEPS)]
-    if more is None or any(more.values()):
-        yield Risk("too-few", f"Too few for what may be lost: {outlook_words.press(more)}.")
+    asked = more.by_role if more is not None else None
+    if asked is None or any(asked.values()):
+        yield Risk("too-few", f"Too few for what may be lost: {outlook_words.press(asked)}.")
     shared = Counter(ground.booked[p.pk].number for p in coming if p.pk in ground.booked)
     for number, count in shared.most_common(1):
         if count > 1 and count >= SHARED_LOAD * len(coming):
             yield Risk(
                 "one-kiln",
-                f"{count} of the {len(coming)} to come are in {number}: one firing, one fate.",
+                f"{count} of the {len(coming)} to come are in {number}: one firing, one fate. "
+                "Spread them over two loads.",
             )
     yield from _of_pieces(live, coming)
 

@@ -2,7 +2,7 @@
 
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from uuid import UUID
 
@@ -40,6 +40,12 @@ class Known:
     outcomes: int
     lost_of: Mapping[str, tuple[int, int]]
     first_time: FirstTime
+    survival_of: Mapping[UUID, Mapping[str, float]] = field(default_factory=dict)
+
+    def figures_of(self, design_id: UUID | None) -> Figures:
+        """Return what a design's pieces tell; where nothing is known of them, the studio's."""
+        own = self.survival_of.get(design_id) if design_id is not None else None
+        return Figures(own, self.figures.days) if own is not None else self.figures
 
     @property
     def basis(self) -> Basis:
@@ -49,7 +55,7 @@ class Known:
 def known(studio: Studio, *, at: datetime) -> Known:
     """Return what the studio's pieces of the last two years tell. Three queries."""
     since = at - LOOKED_BACK
-    begun = _begun(studio, since)
+    begun, design_of = _begun(studio, since)
     reached: dict[UUID, int] = defaultdict(int)
     ends: dict[UUID, dict[int, list[datetime]]] = defaultdict(lambda: defaultdict(list))
     lost: set[UUID] = set()
@@ -72,7 +78,8 @@ def known(studio: Studio, *, at: datetime) -> Known:
     through = [pk for pk, done in reached.items() if done == len(STEPS) and pk not in lost]
     figures = Figures(outlook.survivals(lost_of), outlook.durations(_spans(begun, ends)))
     tried = first_time(firings, good=set(through), lost=lost)
-    return Known(figures, len(lost) + len(through), lost_of, tried)
+    by_design = _by_design(reached, lost, design_of, figures)
+    return Known(figures, len(lost) + len(through), lost_of, tried, by_design)
 
 
 def done_of(piece: Piece) -> int:
@@ -80,16 +87,37 @@ def done_of(piece: Piece) -> int:
     return PASSED.get(piece.state, 0)
 
 
-def _begun(studio: Studio, since: datetime) -> dict[UUID, datetime]:
-    """Return when each piece was begun: pressed first, else when it was planned or made."""
+def _begun(studio: Studio, since: datetime) -> tuple[dict[UUID, datetime], dict[UUID, UUID]]:
+    """Return when each piece was begun (pressed first, else planned or made), and its design."""
     pieces = Piece.objects.filter(studio=studio, is_undone=False, begun_at__gte=since)
-    begun: dict[UUID, datetime] = dict(pieces.values_list("pk", "begun_at"))
+    rows = list(pieces.values_list("pk", "begun_at", "design"))
+    begun: dict[UUID, datetime] = {pk: at for pk, at, _ in rows}
     parts = Part.objects.filter(studio=studio, piece__begun_at__gte=since)
     pressed = parts.values("piece").annotate(first=Min("pressed_at"))
     for piece, first in pressed.values_list("piece", "first"):
         if first is not None and piece in begun:
             begun[piece] = first
-    return begun
+    return begun, {pk: design for pk, _, design in rows}
+
+
+def _by_design(
+    reached: Mapping[UUID, int],
+    lost: Iterable[UUID],
+    design_of: Mapping[UUID, UUID],
+    figures: Figures,
+) -> dict[UUID, dict[str, float]]:
+    """Return what survives each step of each design: its own pieces, on top of the studio's."""
+    gone = set(lost)
+    pieces: dict[UUID, set[UUID]] = defaultdict(set)
+    for piece in {*reached, *gone}:
+        pieces[design_of[piece]].add(piece)
+    loss = {step: 1.0 - share for step, share in figures.survival.items()}
+    return {
+        design: outlook.survivals(
+            _lost_of({pk: reached.get(pk, 0) for pk in own}, own & gone), loss
+        )
+        for design, own in pieces.items()
+    }
 
 
 def _lost_of(reached: Mapping[UUID, int], lost: Iterable[UUID]) -> dict[str, tuple[int, int]]:

@@ -1,7 +1,7 @@
 from datetime import date
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from firings.domain import outlook
@@ -18,7 +18,7 @@ from firings.domain.outlook import (
     more_to_press,
     survivals,
 )
-from firings.domain.survival import press_count
+from firings.domain.survival import at_least, press_count
 
 GUESS = Figures(survivals({}), durations({}))
 FRESH = ahead(GUESS, 0)
@@ -84,33 +84,63 @@ class TestAhead:
         assert lit.mean_days == pytest.approx(1.0 + look)
 
 
+def counts(more):
+    assert more is not None
+    return more.counts
+
+
 class TestMoreToPress:
     def test_agrees_with_the_count_for_one_kind(self):
         # Case: 12 wanted at 0.96 x 0.90 x 0.96 x 0.93 = 0.771 wants 18 for 90 %.
         survival = 0.96 * 0.90 * 0.96 * 0.93
 
-        assert more_to_press([([], 12)], survival) == (18,)
+        assert counts(more_to_press([([], 12)], [survival])) == (18,)
         assert press_count(12, survival, 0.9).count == 18
 
     def test_counts_what_is_there(self):
         there = [Ahead(1.0, 0.0, 0.0)] * 12
 
-        assert more_to_press([(there, 12)], 0.7) == (0,)
-        assert more_to_press([(there[:11], 12)], 0.7) == (2,)
+        assert counts(more_to_press([(there, 12)], [0.7])) == (0,)
+        assert counts(more_to_press([(there[:11], 12)], [0.7])) == (2,)
 
     def test_adds_to_the_role_that_is_short(self):
         lids = [Ahead(0.95, 3.0, 1.0)] * 6
         jars = [Ahead(0.95, 3.0, 1.0)] * 2
 
-        more = more_to_press([(jars, 3), (lids, 3)], 0.8)
+        more = counts(more_to_press([(jars, 3), (lids, 3)], [0.8, 0.8]))
 
-        assert more is not None
         assert more[0] >= 1
         assert more[1] == 0
 
+    def test_presses_ten_jars_and_eight_lids_for_six_pairs(self):
+        # By hand: 0.967 x 0.962 = 0.930; nine of each, 0.914 x 0.992 = 0.907, would do as well.
+        more = more_to_press([([], 6), ([], 6)], [0.80, 0.90])
+
+        assert more is not None
+        assert more.counts == (10, 8)
+        assert more.chance == pytest.approx(0.930, abs=5e-4)
+        assert more.also == (((9, 9), pytest.approx(0.907, abs=5e-4)),)
+
+    @settings(deadline=None)
+    @given(
+        wanted=st.integers(1, 8),
+        percents=st.tuples(st.integers(50, 99), st.integers(50, 99)),
+    )
+    def test_no_smaller_total_does_and_no_equal_one_does_better(self, wanted, percents):
+        shares = [percent / 100 for percent in percents]
+        found = more_to_press([([], wanted)] * 2, shares)
+
+        assert found is not None
+        total = sum(found.counts)
+        for first in range(total + 1):
+            best = at_least(wanted, first, shares[0]) * at_least(wanted, total - first, shares[1])
+            fewer = total - 1 - first
+            assert best <= found.chance + 1e-9
+            assert at_least(wanted, first, shares[0]) * at_least(wanted, fewer, shares[1]) < 0.9
+
     def test_gives_up_where_nothing_would_do(self):
-        assert more_to_press([([], 150)], 0.2) is None
-        assert more_to_press([([], 1)], 0.0) is None
+        assert more_to_press([([], 150)], [0.2]) is None
+        assert more_to_press([([], 1)], [0.0]) is None
 
     @given(
         st.lists(st.floats(0.3, 1.0), max_size=12),
@@ -120,7 +150,7 @@ class TestMoreToPress:
     def test_is_enough_and_one_fewer_is_not(self, shares, wanted, survival):
         pieces = [Ahead(share, 1.0, 1.0) for share in shares]
 
-        (more,) = more_to_press([(pieces, wanted)], survival) or (0,)
+        (more,) = counts(more_to_press([(pieces, wanted)], [survival]))
 
         fresh = Ahead(survival, 1.0, 1.0)
         assert chance([*pieces, *[fresh] * more], wanted, days=None) >= 0.9

@@ -6,7 +6,6 @@ distribution, no print of them; the five-stage example likewise.
 
 import math
 from fractions import Fraction
-from itertools import product
 
 import pytest
 from hypothesis import given, settings
@@ -20,7 +19,6 @@ from firings.domain.survival import (
     first_time,
     overall,
     press_count,
-    press_set,
     survival_after,
 )
 
@@ -89,34 +87,6 @@ class TestPressCount:
 
         assert found.chance >= confidence
         assert found.count == wanted or found.chance_one_fewer < confidence
-
-
-class TestPressSet:
-    def test_presses_ten_jars_and_eight_lids(self):
-        found = press_set(6, [0.80, 0.90], 0.90)
-
-        assert found.counts == (10, 8)
-        assert found.chance == pytest.approx(0.930, abs=5e-4)
-        assert at_least(6, 9, 0.80) * at_least(6, 9, 0.90) == pytest.approx(0.907, abs=5e-4)
-
-    @settings(deadline=None)
-    @given(
-        wanted=st.integers(1, 8),
-        percents=st.tuples(st.integers(50, 99), st.integers(50, 99)),
-    )
-    def test_no_smaller_total_does_and_no_equal_one_does_better(self, wanted, percents):
-        survivals = [percent / 100 for percent in percents]
-        found = press_set(wanted, survivals, 0.90)
-
-        total = sum(found.counts)
-        for counts in product(range(wanted, total + 1), repeat=2):
-            if sum(counts) <= total:
-                chance = math.prod(
-                    at_least(wanted, count, share)
-                    for count, share in zip(counts, survivals, strict=True)
-                )
-                assert chance < 0.90 or sum(counts) == total
-                assert sum(counts) < total or chance <= found.chance + 1e-12
 
 
 class TestChanceOfEnough:

@@ -1,6 +1,9 @@
 from datetime import timedelta
 
+import pytest
+
 from firings.queries.step_figures import known
+from moulds.models import Design
 from pieces.actions import retractions
 from studio.models import JournalEntry
 from tests import factories
@@ -44,6 +47,23 @@ class TestKnown:
             "finish": (0, 1),
         }
         assert (figures.outcomes, figures.basis) == (3, "guess")
+
+    def test_tells_designs_apart_on_top_of_the_studio(self, studio, maker):
+        beaker(maker[0], "K01")
+        beaker(maker[0], "K02", until=1)
+        lose(maker[0], "K02")
+        good, bad = (Design.objects.get(name=f"beaker {mark} K") for mark in ("K01", "K02"))
+
+        seen = known(studio, at=NOW)
+
+        # Studio: 1 lost of 2 and the guess of 1.4 in 10; a design: its own and the studio as 10.
+        of_studio = 1 - 2.4 / 12
+        assert seen.figures.survival["forming"] == pytest.approx(of_studio)
+        assert seen.figures_of(good.pk).survival["forming"] == pytest.approx(
+            (1 + 10 * of_studio) / 11
+        )
+        assert seen.figures_of(bad.pk).survival["forming"] == pytest.approx(10 * of_studio / 11)
+        assert seen.figures_of(None) == seen.figures
 
     def test_does_not_count_a_loss_that_was_taken_back(self, studio, maker):
         beaker(maker[0], "K01", until=1)
