@@ -198,7 +198,9 @@ class TestASharedPhone:
         shed.reload()
 
         expect(shed.get_by_role("heading", name="Signed off")).to_be_visible()
-        expect(shed.get_by_text("1 act from before went to the studio")).to_be_visible()
+        # A page that was left while it sent holds the queue for some seconds.
+        sent = shed.get_by_text("1 act from before went to the studio")
+        expect(sent).to_be_visible(timeout=20_000)
         owners.goto("/held")
         late = owners.get_by_role("region", name=re.compile("^Nessa"))
         expect(late).to_contain_text(f"heard from a phone signed off · {NAME}")
