@@ -92,7 +92,7 @@ def tell(*, act: Act, load: Load, given: Given) -> LoadEvent:
     if given.kind == Kind.SETTLED:
         _check_held(placed)
     # Ware goes nowhere on a word that does not fit: somebody must say first which word stands.
-    goings = [] if is_misfit else _goings(act, load, before, placed, given)
+    goings = [] if is_misfit else going_with(act, load, before, placed, given)
     entry = journal.write(
         act=act,
         verb=VERBS[given.kind],
@@ -180,9 +180,13 @@ def _named(piece: Piece) -> dict[str, str]:
     return {"id": str(piece.pk), "mark": piece.shown_mark, "code": "two-stories"}
 
 
-def _goings(
+def going_with(
     act: Act, load: Load, before: Now, placed: Sequence[Placement], given: Given
 ) -> list[Going]:
+    """Return where the ware of a load goes by what somebody says of it.
+
+    Raises `NotInLoad` and `OutcomeWanted`.
+    """
     match given.kind:
         case Kind.LOADING:
             return moving.going_in(act, load, placed)

@@ -116,11 +116,20 @@ class Stop:
 
 
 @dataclass(frozen=True, slots=True)
+class Quarrel:
+    """An event that cannot follow, and the one that it cannot follow; None before any."""
+
+    misfit: UUID
+    against: UUID | None
+
+
+@dataclass(frozen=True, slots=True)
 class Now:
     """What a load is now.
 
     `stopped_at` and `resumed_at` are the last ones. `skipped` names the steps that a later one says
-    have happened, `misfits` the events that cannot follow what stands before them.
+    have happened, `misfits` the events that cannot follow what stands before them; `told_last` is
+    the last event that could.
     """
 
     state: State = State.OPEN
@@ -138,7 +147,12 @@ class Now:
     stops: tuple[Stop, ...] = ()
     results: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
     skipped: tuple[Kind, ...] = ()
-    misfits: tuple[UUID, ...] = ()
+    told_last: UUID | None = None
+    quarrels: tuple[Quarrel, ...] = ()
+
+    @property
+    def misfits(self) -> tuple[UUID, ...]:
+        return tuple(quarrel.misfit for quarrel in self.quarrels)
 
     @property
     def is_interrupted(self) -> bool:
@@ -202,7 +216,9 @@ def _after(now: Now, event: Event) -> Now:
     )
     if missing is None:
         # A claim that comes to nothing leaves no doubt about the ware; a fact does.
-        return now if kind in CLAIMS else replace(now, misfits=(*now.misfits, event.id))
+        if kind in CLAIMS:
+            return now
+        return replace(now, quarrels=(*now.quarrels, Quarrel(event.id, now.told_last)))
     before = now if not missing else replace(now, skipped=(*now.skipped, *missing))
     return _told(before, kind, event)
 
@@ -210,11 +226,12 @@ def _after(now: Now, event: Event) -> Now:
 def _told(now: Now, kind: Kind, event: Event) -> Now:
     at = event.happened_at
     if kind == Kind.REOPENED:
-        return replace(now, state=State.OPEN, settled_at=None)
+        return replace(now, state=State.OPEN, settled_at=None, told_last=event.id)
     times = {_TIME_OF[kind]: at}
     told = replace(
         now,
         state=_state_after(kind),
+        told_last=event.id,
         outcome=event.outcome or now.outcome,
         results=MappingProxyType({**now.results, **event.results}),
         **times,  # type: ignore[arg-type]  # names of instants only

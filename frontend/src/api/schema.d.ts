@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 45249bf97c99ab480efa47cbd6ca444849b2383b62a3881382a06692fa4a0dbd
-// types c4321eb82b4f9f7a1e2972eabd06f816d5af69d39572ad87a026c3229bd01383
+// document dda40e5b7b2ef89ee5f211a4d4aceb87b42df08536fb0f500ed470111487298a
+// types 8fbc407671a1c38277e0049112eb639367276425dfcbfc3550a443f2f641f8cf
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -736,6 +736,23 @@ export interface paths {
         patch: operations["devices_change"];
         trace?: never;
     };
+    "/api/v1/studios/{slug}/exports/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Give a zip of tables (CSV) and photos with all that the studio has. */
+        get: operations["exports_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/found/": {
         parameters: {
             query?: never;
@@ -1078,6 +1095,57 @@ export interface paths {
         put?: never;
         /** @description Take a link back: from now on it opens for nobody. */
         post: operations["studios_links_revocations_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/load-clashes/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description List the stories of loads that do not agree, newest first. */
+        get: operations["load_clashes_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/load-clashes/{clash_id}/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Tell both stories side by side. */
+        get: operations["load_clashes_one"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/load-clashes/{clash_id}/answers/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Say which story stands; the first answer counts. */
+        post: operations["studios_load_clashes_answers_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -6064,6 +6132,58 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["LoadBriefOut"][];
+        };
+        /** @description What every act says of itself; each act adds its own fields. */
+        LoadClashAnswerInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /**
+             * @description * `first` - first
+             *     * `second` - second
+             * @enum {string}
+             */
+            choice: "first" | "second";
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
+        };
+        /** @description What every answer to an act says. */
+        LoadClashAnswerOut: {
+            clash: components["schemas"]["ClashOut"];
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            load: components["schemas"]["LoadOut"];
+        };
+        /** @description All of them: they are few, and never more than one page. */
+        LoadClashListOut: {
+            next: string | null;
+            results: components["schemas"]["ClashOut"][];
         };
         /**
          * @description What happened to a load. Opening wants a temperature or a reason, unloading an outcome.
@@ -13016,6 +13136,36 @@ export interface operations {
             };
         };
     };
+    exports_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/zip": string;
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
     found_list: {
         parameters: {
             query?: {
@@ -13940,6 +14090,108 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["LinkActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    load_clashes_list: {
+        parameters: {
+            query?: {
+                /**
+                 * @description * `open` - open
+                 *     * `answered` - answered
+                 */
+                state?: "open" | "answered";
+            };
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadClashListOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    load_clashes_one: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                clash_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClashWholeOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_load_clashes_answers_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                clash_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LoadClashAnswerInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LoadClashAnswerOut"];
                 };
             };
             /** @description What went wrong. */

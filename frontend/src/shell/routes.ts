@@ -55,6 +55,7 @@ export const ROUTES: readonly ScreenRoute[] = [
   { path: "/held", screen: lazy(async () => (await import("../features/studio/hands")).HeldScreen) },
   { path: "/moulds", screen: lazy(async () => (await import("../features/moulds/moulds")).MouldsScreen) },
   { path: "/clashes", screen: lazy(async () => (await import("../features/pieces/clashes")).ClashesScreen) },
+  { path: "/load-clashes/:id", screen: lazy(async () => (await import("../features/pieces/clash")).LoadClashScreen) },
   { path: "/clashes/:id", screen: lazy(async () => (await import("../features/pieces/clash")).ClashScreen) },
   { path: "/press/:id", screen: lazy(async () => (await import("../features/moulds/press")).PressScreen) },
   { path: "/moulds/:id", screen: lazy(async () => (await import("../features/moulds/mould")).MouldScreen) },

@@ -20,7 +20,7 @@ export function FiringView({ it, around }: Shown) {
   return (
     <>
       <Standing drawing={<Mark mark={load.kiln.number} noun={load.kiln.name} />} {...loadVerdict(load, around)} />
-      {load.is_in_doubt && <Fact label="" natch="two" value="Two stories of this load" note="what cannot both be so stands in its log" />}
+      {load.is_in_doubt && <Fact label="" natch="two" value="Two stories of this load" note="what cannot both be so stands in its log"><div class={css.stack}><Act href="/clashes">Say which stands</Act></div></Fact>}
       <AskedReadings it={it} around={around} />
       {load.state === "stopped" && <Stopped it={it} around={around} />}
       <FiringCurve load={load} now={around.now} />

@@ -25,7 +25,7 @@ export function WareView({ it, fit, around }: Shown) {
     <>
       <Standing drawing={<Mark mark={String(load.placements.length)} noun={load.placements.length === 1 ? "piece" : "pieces"} />} {...standing} />
       {load.needs_kiln && <Fact label="kiln" natch="hand" value="It needs another kiln" note={`${load.kiln.number} is out of use; nothing of it is lost`} />}
-      {load.is_in_doubt && <Fact label="" natch="two" value="Two stories of this load" note="what cannot both be so stands in its log" />}
+      {load.is_in_doubt && <Fact label="" natch="two" value="Two stories of this load" note="what cannot both be so stands in its log"><div class={css.stack}><Act href="/clashes">Say which stands</Act></div></Fact>}
       <Fact label="starts" value={slotWords(load.starts_at, zone)} note={isOpen ? `open to all until ${slotWords(load.cutoff_at, zone)}` : `closed ${slotWords(load.cutoff_at, zone)}`} />
       <Fact
         label="fires to" value={joinFacts(load.cone ? `Cone ${load.cone}` : "Cone not said", needed && `about ${temperature(needed.celsius, units)}`)}

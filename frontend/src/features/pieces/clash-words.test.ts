@@ -43,6 +43,13 @@ describe("a clash", () => {
     expect(meanwhile(clash([]))).toBe("T18 counts as bisqued, on Rack C1, and cannot go on a load.");
   });
 
+  it("says of a load only what it counts as", () => {
+    const load = { ...clash([]), kind: "two_load_stories", subject: { kind: "load", id: "l", mark: "F-212", noun: "glaze load" }, stands_meanwhile: { stage: "glaze", state: "called_off", words: "called off", place: null } };
+
+    expect(meanwhile(load)).toBe("F-212 counts as called off, and its ware stays where it is.");
+    expect(meanwhile({ ...clash([]), kind: "two_kilns" })).toBe("T18 stands on both loads.");
+  });
+
   it("names who is asked", () => {
     expect(askedWords(["Jun", "Bram", "Odile"])).toBe("Jun, Bram or Odile");
     expect(askedWords([])).toBe("an owner");

@@ -44,8 +44,10 @@ export function choiceWords({ acts, kind }: ClashAnswer, choice: "first" | "seco
   return `${act.member.first_name}’s stands`;
 }
 
-/** `T18 counts as bisqued, on Rack C1, and cannot go on a load.` */
-export function meanwhile({ subject, stands_meanwhile: { words, place } }: ClashAnswer): string {
+/** `T18 counts as bisqued, on Rack C1, and cannot go on a load.` Of a load only what it counts as. */
+export function meanwhile({ kind, subject, stands_meanwhile: { words, place } }: ClashAnswer): string {
+  if (kind === "two_load_stories") return `${subject.mark} counts as ${words}, and its ware stays where it is.`;
+  if (kind === "two_kilns") return `${subject.mark} stands on both loads.`;
   return `${subject.mark} counts as ${words}${place ? `, on ${place.name},` : ""} and cannot go on a load.`;
 }
 

@@ -14,28 +14,38 @@ import { WhenHeard } from "../common/when-heard";
 import css from "./clash.module.css";
 import { askedWords, choiceWords, halfOf, meanwhile, whyTwo } from "./clash-words";
 import { useClash, useOpenClashes } from "./use-clash";
+import type { ToldOf } from "./use-clash";
 
 const TITLE = "Clash";
-const HOME = "/racks";
 
 export function ClashScreen({ id = "" }: { id?: string }) {
-  const screen = useScreen<ClashAnswer>(`clashes/${id}/`);
-  return <WhenHeard title={TITLE} within={HOME} screen={screen}>{(value, heardAt) => <Ready key={id} clash={value} heardAt={heardAt} />}</WhenHeard>;
+  return <Asked id={id} of="clashes" within="/racks" />;
 }
 
-function Ready({ clash, heardAt }: { clash: ClashAnswer; heardAt: Date | null }) {
+export function LoadClashScreen({ id = "" }: { id?: string }) {
+  return <Asked id={id} of="load-clashes" within="/kilns" />;
+}
+
+function Asked({ id, of, within }: { id: string; of: ToldOf; within: Within }) {
+  const screen = useScreen<ClashAnswer>(`${of}/${id}/`);
+  return <WhenHeard title={TITLE} within={within} screen={screen}>{(value, heardAt) => <Ready key={id} clash={value} of={of} within={within} heardAt={heardAt} />}</WhenHeard>;
+}
+
+type Within = "/racks" | "/kilns";
+
+function Ready({ clash, of, within, heardAt }: { clash: ClashAnswer; of: ToldOf; within: Within; heardAt: Date | null }) {
   const zone = useZone();
   const now = useNow();
-  const open = useOpenClashes();
-  const state = useClash(clash);
+  const open = useOpenClashes().rows;
+  const state = useClash(clash, of);
   const { subject, acts: [first, second] } = clash;
   const place = open.findIndex((one) => one.id === clash.id);
   const isOpen = clash.state === "open" && state.answered === null;
   return (
-    <Screen title={TITLE} when={place < 0 ? undefined : `${String(place + 1)} of ${String(open.length)}`} within={HOME} heardAt={heardAt}>
+    <Screen title={TITLE} when={place < 0 ? undefined : `${String(place + 1)} of ${String(open.length)}`} within={within} heardAt={heardAt}>
       <SaidLine mark={subject.mark} saying={state.saying} />
       <Standing
-        drawing={<a href={`/pieces/${subject.id}`} class={css.mark}><Mark mark={subject.mark} noun={subject.noun} /></a>}
+        drawing={<a href={`/${subject.kind}s/${subject.id}`} class={css.mark}><Mark mark={subject.mark} noun={subject.noun} /></a>}
         natch={isOpen ? "two" : "done"} verdict={isOpen ? "Two stories" : "Settled"} evidence={whyTwo(clash.acts)}
       />
       {first && second && <Halves first={halfOf(first, { now, zone })} second={halfOf(second, { now, zone })} />}

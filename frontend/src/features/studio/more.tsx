@@ -13,7 +13,7 @@ export function MoreScreen() {
   const acts = useKeptActs();
   const { shared, membership } = useSession();
   const notTaken = acts.filter((act) => act.state === "parked").length;
-  const clashes = useOpenClashes().length;
+  const clashes = useOpenClashes().rows.length;
   const reminders = useReminders("due");
   const due = reminders.state === "ready" ? stillDue(reminders.value.results, answersOf(acts)).length : 0;
   return (

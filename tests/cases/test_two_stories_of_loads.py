@@ -1,0 +1,102 @@
+"""Two people tell of one load what cannot both be so; a person says which stands."""
+
+import pytest
+
+from firings.models import Load, Placement
+
+
+@pytest.fixture
+def doubtful(yard):
+    """Return F-212 called off by Piet, lit and fired by Odile, who had not heard of that."""
+    load = yard.load("F-212")
+    path = f"loads/{load['id']}/events/"
+    yard.at("2026-11-04 15:30")
+    yard.tell("piet", path, kind="settled")
+    yard.at("2026-11-04 16:40")
+    yard.tell("piet", path, kind="loading")
+    seen = yard.get("loads/" + load["id"] + "/")["journal_seq"]
+    yard.at("2026-11-04 16:55")
+    yard.tell("piet", path, kind="called_off", reason="vent dead")
+    yard.at("2026-11-04 18:00")
+    lit = {"happened_at": "2026-11-04T17:30:00Z", "based_on": seen}
+    yard.tell("odile", path, kind="started", **lit)
+    yard.at("2026-11-05 06:00")
+    yard.tell("odile", path, kind="ended", outcome="fired", based_on=seen)
+    yard.at("2026-11-06 09:00")
+    yard.tell("odile", path, kind="opened", celsius=60, based_on=seen)
+    yard.tell("odile", path, kind="unloaded", based_on=seen)
+    return load
+
+
+class TestCalledOffByOneAndFiredByAnother:
+    def test_is_one_question_with_what_each_answer_comes_to(self, yard, doubtful) -> None:
+        (clash,) = yard.get("load-clashes/?state=open")["results"]
+
+        assert (clash["kind"], clash["subject"]["mark"]) == ("two_load_stories", "F-212")
+        assert [act["verb"] for act in clash["acts"]] == ["called_off_load", "lit_kiln"]
+        assert [act["member"]["first_name"] for act in clash["acts"]] == ["Piet", "Odile"]
+        assert clash["acts"][0]["detail"] == "vent dead"
+        assert [row["choice"] for row in clash["choices"]] == ["first", "second"]
+        assert clash["stands_meanwhile"]["state"] == "called_off"
+        assert yard.piece("T15").state == "glazed"
+        whole = yard.get(f"load-clashes/{clash['id']}/", "jun")
+        assert (whole["may_answer"], whole["state"]) == (False, "open")
+
+    def test_leaves_it_called_off_where_that_stands(self, yard, doubtful) -> None:
+        (clash,) = yard.get("load-clashes/?state=open")["results"]
+
+        answer = yard.tell("piet", f"load-clashes/{clash['id']}/answers/", choice="first")
+
+        assert (answer["load"]["state"], answer["load"]["is_in_doubt"]) == ("called_off", False)
+        assert answer["clash"]["state"] == "answered"
+        assert yard.get("load-clashes/")["results"] == []
+        assert yard.piece("T15").state == "glazed"
+        late = yard.refused("odile", f"load-clashes/{clash['id']}/answers/", choice="second")
+        assert late["type"] == "/problems/already-settled"
+
+    def test_fires_the_ware_where_that_stands(self, yard, doubtful) -> None:
+        (clash,) = yard.get("load-clashes/?state=open")["results"]
+        refused = yard.refused("jun", f"load-clashes/{clash['id']}/answers/", choice="second")
+        assert refused["type"] == "/problems/not-asked"
+
+        answer = yard.tell("odile", f"load-clashes/{clash['id']}/answers/", choice="second")
+
+        assert (answer["load"]["state"], answer["load"]["is_in_doubt"]) == ("unloaded", False)
+        assert yard.piece("T15").state == "glaze_fired"
+        assert yard.whole("B01")["firings"] == {"bisque": 1, "glaze": 2}
+        log = {row["kind"]: row["is_taken_back"] for row in answer["load"]["events"]}
+        assert log["called_off"]
+        assert not log["started"]
+
+
+class TestInTwoKilns:
+    def test_is_asked_once_the_call_off_is_taken_back(self, yard) -> None:
+        """T15 went into another load meanwhile; it cannot be in both."""
+        load = yard.load("F-212")
+        path = f"loads/{load['id']}/events/"
+        yard.at("2026-11-04 15:30")
+        yard.tell("piet", path, kind="settled")
+        off = yard.tell("piet", path, kind="called_off", reason="vent dead")
+        other = yard.tell(
+            "piet",
+            "loads/",
+            kiln_id=load["kiln"]["id"],
+            kind="glaze",
+            cone="6",
+            starts_at="2026-11-06T17:30:00Z",
+        )["load"]
+        tile = yard.piece("T15")
+        ware = {"pieces": [{"piece_id": str(tile.pk)}]}
+        yard.tell("jun", f"loads/{other['id']}/placements/", **ware)
+        called_off = next(row for row in off["load"]["events"] if row["kind"] == "called_off")
+        yard.tell("piet", "retractions/", corrects=called_off["id"])
+
+        (clash,) = yard.get("load-clashes/?state=open")["results"]
+        assert (clash["kind"], clash["subject"]["mark"]) == ("two_kilns", "T15")
+        yard.tell("jun", f"load-clashes/{clash['id']}/answers/", choice="first")
+
+        held = Placement.objects.get(piece=tile, is_live=True, removed_at=None)
+        assert held.load == Load.objects.get(pk=load["id"])
+        assert yard.get("load-clashes/")["results"] == []
+        shown = yard.get(f"load-clashes/{clash['id']}/")
+        assert shown["state"] == "answered"
