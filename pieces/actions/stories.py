@@ -35,7 +35,7 @@ COLUMNS = (
     "mark_key",
     "suffix",
 )
-PART_COLUMNS = ("state", "pressed_at", "out_at", "joined_at", "ended_at", "look_again_at")
+PART_COLUMNS = ("state", "pressed_at", "out_at", "joined_at", "ended_at", "look_again_at", "cover")
 
 
 def locked(pieces: Iterable[Piece]) -> list[Piece]:

@@ -172,12 +172,16 @@ class CoverList(PieceView):
 
     @extend_schema(request=CoverIn, responses={201: PieceActOut})
     def post(self, request: Request, piece_id: UUID) -> Response:
-        """Say how a piece is covered."""
+        """Say how a piece is covered, or some of its parts."""
         piece = self.piece(piece_id)
         self.may(COVER, piece)
 
         def work(given: Given, act: Act) -> Mapping[str, object]:
-            covers.cover(act=act, pieces=[piece], state=given["state"])
+            parts_covered = [self.part(pk, of=piece) for pk in dict.fromkeys(given["part_ids"])]
+            if parts_covered:
+                covers.cover_parts(act=act, parts=parts_covered, state=given["state"])
+            else:
+                covers.cover(act=act, pieces=[piece], state=given["state"])
             return self.answer([piece])
 
         return self.told(CoverIn, work)

@@ -158,7 +158,12 @@ class StageEventIn(ActIn):
 
 
 class CoverIn(ActIn):
+    """How the piece is covered; with `part_ids` those parts of it only, otherwise than the rest."""
+
     state = serializers.ChoiceField(Piece.CoverState.choices)
+    part_ids = serializers.ListField(
+        child=serializers.UUIDField(), required=False, default=list, max_length=MANY
+    )
 
 
 class PieceWeighingIn(ActIn):

@@ -82,6 +82,9 @@ class PartBlockOut(Shape):
 
 class PartWholeOut(PartNamedOut):
     number = serializers.IntegerField()
+    cover = serializers.CharField(
+        help_text="its own, until the piece is covered as a whole; empty: as the piece"
+    )
     pressed_at = serializers.DateTimeField(allow_null=True)
     out_at = serializers.DateTimeField(allow_null=True)
     joined_at = serializers.DateTimeField(allow_null=True)
@@ -180,6 +183,7 @@ class CoverRowOut(Shape):
     id = serializers.UUIDField()
     happened_at = serializers.DateTimeField()
     state = serializers.CharField()
+    part_id = serializers.UUIDField(allow_null=True)
 
 
 class PieceWeighingRowOut(Shape):

@@ -63,6 +63,7 @@ def shown_whole_part(part: Part) -> Shown:
     return {
         **shown_part(part),
         "number": part.number,
+        "cover": part.cover,
         "pressed_at": part.pressed_at,
         "out_at": part.out_at,
         "joined_at": part.joined_at,

@@ -91,7 +91,8 @@ def tell(verb: str, facts: Facts, *, piece: str, name: Name) -> str:
 def _plain(verb: str, facts: Facts, name: Name) -> str:
     match verb:
         case "covered":
-            said = COVERED.get(str(facts.get("state")), "covered")
+            roles = " and ".join(dict.fromkeys(name(part) for part in facts.get("parts", ())))
+            said = f"{roles} {COVERED.get(str(facts.get('state')), 'covered')}".strip()
         case "checked":
             said = FELT.get(str(facts.get("feel")), "felt")
             said = f"{name(facts['part'])} {said}" if facts.get("part") else said

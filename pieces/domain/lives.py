@@ -31,7 +31,7 @@ def stays(story: Story, facts: Iterable[Fact]) -> list[Stay]:
         (
             (fact.happened_at, fact.state)
             for fact in facts
-            if isinstance(fact, CoverFact) and fact.act not in story.held
+            if isinstance(fact, CoverFact) and fact.part is None and fact.act not in story.held
         ),
         key=lambda cover: cover[0],
     )

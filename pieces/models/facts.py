@@ -90,9 +90,10 @@ class PartEvent(PieceFact):
 
 
 class Cover(PieceFact):
-    """A piece was covered or uncovered."""
+    """A piece was covered or uncovered, or one part of it: then until the whole piece is again."""
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="covers")
+    part = models.ForeignKey(Part, null=True, on_delete=models.PROTECT, related_name="covers")
     state = models.CharField(max_length=8, choices=Piece.CoverState)
 
 

@@ -117,6 +117,7 @@ class Part(StudioOwned):
     joined_at = models.DateTimeField(null=True)
     ended_at = models.DateTimeField(null=True)
     look_again_at = models.DateTimeField(null=True)
+    cover = models.CharField(max_length=8, choices=Piece.CoverState, blank=True, default="")
 
     def belongs_to(self, member: Member) -> bool:
         return self.piece.belongs_to(member)

@@ -94,7 +94,9 @@ def _told(studio: Studio, parts: list[Part]) -> list[WetPart]:
     return [
         _wet_part(
             part,
-            standings=_with_places(standings[part.piece_id], stays[part.piece_id], places),
+            standings=_with_places(
+                _of_part(standings[part.piece_id], part.pk), stays[part.piece_id], places
+            ),
             stays=stays[part.piece_id],
             air_m_s=_air_m_s(stays[part.piece_id], places),
             saturation=saturation.get(part.pk),
@@ -177,13 +179,20 @@ def _section(part: Part) -> Section:
     )
 
 
-def _standings(pieces: Iterable[UUID]) -> Mapping[UUID, list[Standing]]:
-    found: defaultdict[UUID, list[Standing]] = defaultdict(list)
-    covers = Cover.objects.filter(piece_id__in=pieces)
-    for cover in covers.standing().values("piece_id", "happened_at", "state"):
-        at_s = cover["happened_at"].timestamp()
-        found[cover["piece_id"]].append(Standing(at_s, CoverWord(cover["state"])))
+def _standings(pieces: Iterable[UUID]) -> Mapping[UUID, list[tuple[UUID | None, Standing]]]:
+    """Return how each piece stood, and its parts where they were covered otherwise, as the fold
+    takes it: by `(happened_at, act)`.
+    """
+    found: defaultdict[UUID, list[tuple[UUID | None, Standing]]] = defaultdict(list)
+    covers = Cover.objects.filter(piece_id__in=pieces).standing().order_by("happened_at", "entry")
+    for piece, part, at, state in covers.values_list("piece_id", "part_id", "happened_at", "state"):
+        found[piece].append((part, Standing(at.timestamp(), CoverWord(state))))
     return found
+
+
+def _of_part(told: Iterable[tuple[UUID | None, Standing]], part: UUID) -> list[Standing]:
+    """Return how one part stood: by its own covers and those of the whole piece, the last rules."""
+    return [standing for whose, standing in told if whose in (None, part)]
 
 
 def _stays(pieces: Iterable[UUID]) -> Mapping[UUID, list[tuple[datetime, UUID | None]]]:

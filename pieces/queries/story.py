@@ -94,7 +94,7 @@ def fact_of(row: Any, device_id: UUID) -> Fact:
         case PartEvent():
             return PartFact(**base, part=row.part_id, kind=row.kind)
         case Cover():
-            return CoverFact(**base, state=row.state)
+            return CoverFact(**base, state=row.state, part=row.part_id)
         case Move():
             return MoveFact(**base, place=row.place_id)
         case TouchCheck():

@@ -51,9 +51,10 @@ class PartFact(Fact):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CoverFact(Fact):
-    """The piece was covered or uncovered."""
+    """The piece was covered or uncovered, or one part of it otherwise than the rest."""
 
     state: str
+    part: UUID | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

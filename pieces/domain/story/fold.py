@@ -1,6 +1,7 @@
 """What is so now, as a pure function of what was told."""
 
 from collections.abc import Iterable, Mapping
+from dataclasses import replace
 from uuid import UUID
 
 from pieces.domain import stages
@@ -43,7 +44,10 @@ def fold(facts: Iterable[Fact], recipe: Recipe) -> Story:
     touched_at = max((fact.happened_at for fact in told), default=None)
     return Story(
         now=teller.now(touched_at) if touched_at is not None else None,
-        parts=dict(teller.clay.parts),
+        parts={
+            pk: replace(part, cover=teller.marks.part_covers.get(pk, ""))
+            for pk, part in teller.clay.parts.items()
+        },
         visits=tuple(teller.visits),
         also_said=tuple(teller.beside),
         held=tuple(teller.held),

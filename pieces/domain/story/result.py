@@ -10,7 +10,10 @@ from pieces.domain.stages import Spot
 
 @dataclass(frozen=True, slots=True)
 class PartNow:
-    """The present of one part. A crack counts until the part ends or the piece is accepted."""
+    """The present of one part. A crack counts until the part ends or the piece is accepted.
+
+    `cover` is its own, where it stands otherwise than the piece; empty where it stands like it.
+    """
 
     id: UUID
     role: str
@@ -21,6 +24,7 @@ class PartNow:
     ended_at: datetime | None = None
     look_again_at: datetime | None = None
     cracked_at: datetime | None = None
+    cover: str = ""
 
     @property
     def is_alive(self) -> bool:

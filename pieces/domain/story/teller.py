@@ -253,7 +253,7 @@ class Teller:
         self.lead = None
 
     def _cover(self, fact: CoverFact) -> None:
-        self.marks.put_on(fact.state, fact.happened_at)
+        self.marks.put_on(fact)
         is_standing = self.spot == stages.JOINED or (
             self.spot == stages.OUT and self.recipe.is_one_part
         )

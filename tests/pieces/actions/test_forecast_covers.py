@@ -84,6 +84,23 @@ class TestPlan:
         assert hours
         assert all(8 <= hour < 18 for hour in hours)
 
+    def test_reckons_each_part_by_its_own_cover(self, kit, maker, room) -> None:
+        boat = kits.pressed_boat(kit, maker[0], at=PRESSED)
+        out(boat, maker, "body", -5.0)
+        out(boat, maker, "handle", -5.0)
+        told(boat)
+        before = {f.part.role: f.windows for f in Forecast.objects.filter(piece=boat)}
+        handle = kits.part_of(boat, "handle")
+        at = act(maker[0], NOW - timedelta(hours=4))
+        covers.cover_parts(act=at, parts=[handle], state="tucked")
+
+        told(boat)
+
+        after = {f.part.role: f.windows for f in Forecast.objects.filter(piece=boat)}
+        assert after["body"]["bisque"] == before["body"]["bisque"]
+        late = [each["handle"]["join"]["closes"]["p50_s"] for each in (before, after)]
+        assert late[1] is None or late[1] > late[0] + 3600
+
     def test_leaves_out_what_a_damp_cupboard_shuts_in(self, thick, maker, studio) -> None:
         cupboard = factories.place(studio, "Damp cupboard", kind="cupboard")
         moves.move(act=act(maker[0], NOW - timedelta(hours=1)), pieces=[thick], place=cupboard)

@@ -3,12 +3,12 @@ from datetime import timedelta
 import pytest
 
 from pieces.actions import forecasts
-from pieces.models import PieceWeighing, StageEvent, TouchCheck
+from pieces.models import Cover, PieceWeighing, StageEvent, TouchCheck
 from studio.domain.ids import uuid7
 from studio.models import JournalEntry
 from tests import factories
 from tests.factories import NOW
-from tests.pieces.kit import again, part_of, pressed_tile, spot
+from tests.pieces.kit import again, part_of, pressed_boat, pressed_tile, spot
 
 S = "/api/v1/studios/yard/"
 HOUR = timedelta(hours=1)
@@ -154,6 +154,30 @@ class TestSmallActs:
         assert felt.json()["piece"]["place"]["name"] == "Rack A1"
         for what in ("covers", "moves", "checks", "weighings", "stage-events", "parts"):
             assert maker[1].get(f"{S}pieces/{piece.pk}/{what}/").status_code == 200
+
+    def test_covers_one_part_otherwise_than_the_rest(self, kit, maker):
+        boat = pressed_boat(kit, maker[0])
+        other = pressed_tile(kit, maker[0])
+        for role in ("body", "handle"):
+            out(maker[1], boat, role)
+        handle, body = part_of(boat, "handle"), part_of(boat, "body")
+        loose = {"state": "loose", "part_ids": [str(handle.pk)]}
+
+        covered = told(maker[1], boat, "covers", loose)
+
+        assert covered.status_code == 201, covered.json()
+        assert Cover.objects.get(piece=boat).part == handle
+        told_again = maker[1].get(f"{S}pieces/{boat.pk}/").json()
+        assert {part["role"]: part["cover"] for part in told_again["parts"]} == {
+            "body": "",
+            "handle": "loose",
+        }
+        (first, *_) = maker[1].get(f"{S}pieces/{boat.pk}/history/").json()["results"]
+        assert first["words"] == "handle loosely covered"
+        assert told(maker[1], other, "covers", loose).status_code == 404
+        told(maker[1], boat, "covers", {"state": "open"})
+        assert part_of(boat, "handle").cover == part_of(boat, "body").cover == ""
+        assert body.piece_id == boat.pk
 
     def test_moves_anybodys_ware(self, kit, maker, technician, studio):
         piece = pressed_tile(kit, maker[0])

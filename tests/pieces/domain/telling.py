@@ -58,8 +58,12 @@ class Book:
         base = self._base(hour, act or f"{kind} {part}", more)
         return self._add(PartFact(**base, part=named(part), kind=kind))
 
-    def cover(self, hour: float, state: str, act: str = "", **more: Any) -> "Book":
-        return self._add(CoverFact(**self._base(hour, act or f"cover {state}", more), state=state))
+    def cover(
+        self, hour: float, state: str, act: str = "", part: str | None = None, **more: Any
+    ) -> "Book":
+        base = self._base(hour, act or f"cover {state}", more)
+        whose = named(part) if part else None
+        return self._add(CoverFact(**base, state=state, part=whose))
 
     def move(self, hour: float, place: str, act: str = "", **more: Any) -> "Book":
         base = self._base(hour, act or f"move {place}", more)

@@ -15,6 +15,7 @@ class TestTell:
             ("moved", {"place": "p"}, "put on Rack B2"),
             ("weighed", {"mass_g": 412.5}, "weighed 412.5 g"),
             ("covered", {"state": "tucked"}, "tucked in"),
+            ("covered", {"state": "loose", "parts": ["h"]}, "handle loosely covered"),
             ("checked", {"feel": "leather_hard", "part": "h"}, "handle feels leather-hard"),
             ("stuck", {"parts": ["b"], "how": "undercut"}, "body stuck in its mould (undercut)"),
             ("joined", {"parts": ["h", "h"]}, "handle joined"),

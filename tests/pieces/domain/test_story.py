@@ -271,6 +271,23 @@ class TestCovers:
         assert story.now.cover == "sealed"
         assert not story.clashes
 
+    def test_of_a_part_stands_until_the_piece_is_covered_as_a_whole(self):
+        book = joined_boat().cover(19, "open").cover(20, "loose", part="handle")
+
+        handle, body = (book.told().parts[named(role)].cover for role in ("handle", "body"))
+
+        assert (handle, body, book.told().now.cover) == ("loose", "", "open")
+        whole = book.cover(22, "tucked").told()
+        assert whole.parts[named("handle")].cover == ""
+        earlier = book.cover(19.5, "sealed", part="body").told()
+        assert earlier.parts[named("body")].cover == ""
+
+    def test_of_a_part_sets_a_joined_piece_to_dry_and_leaves_its_own_cover_unsaid(self):
+        story = joined_boat().cover(19, "loose", part="handle").told()
+
+        assert spot(story) == stages.DRYING
+        assert story.now.cover == ""
+
 
 class TestTakingBack:
     def test_equals_never_having_happened(self):

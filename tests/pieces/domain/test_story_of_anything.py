@@ -19,6 +19,7 @@ TOLD = st.one_of(
     st.tuples(st.just("stage"), HOURS, SPOTS, st.sampled_from(["", "damp", "catching_up"])),
     st.tuples(st.just("part"), HOURS, HANDLES, PART_KINDS),
     st.tuples(st.just("cover"), HOURS, st.sampled_from(["open", "sealed"])),
+    st.tuples(st.just("cover part"), HOURS, st.sampled_from(["open", "loose"]), HANDLES),
     st.tuples(st.just("move"), HOURS, PLACES),
     st.tuples(st.just("check"), HOURS, st.sampled_from(["soft", "bone_dry"])),
 )
@@ -32,6 +33,8 @@ def books(draw) -> Book:
         more = {"act": f"act {number}", "device": draw(DEVICES)}
         if kind == "stage":
             more["reason"] = rest.pop()
+        if kind == "cover part":
+            kind, more["part"] = "cover", rest.pop()
         getattr(book, kind)(hour, *rest, **more)
     for number in range(draw(st.integers(min_value=0, max_value=2))):
         clashes = book.told().clashes
