@@ -26,3 +26,8 @@ export function instantOf(typed: string, zone: string): Date | null {
   const guesses = offsets.map((offset) => new Date(wanted - offset)).sort((one, other) => one.getTime() - other.getTime());
   return guesses.find((guess) => asUtc(guess, zone) === wanted) ?? guesses.at(-1) ?? null;
 }
+
+/** Noon of a calendar day on the studio's clock: `2026-11-20`. */
+export function noonOf(day: string | null | undefined, zone: string): Date | null {
+  return day ? instantOf(`${day}T12:00`, zone) : null;
+}

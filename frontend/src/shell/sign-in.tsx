@@ -36,13 +36,15 @@ export function SignIn({ username: known, keptCount, isSignedOff = false, onSign
   const [password, setPassword] = useState("");
   const [isAsking, setAsking] = useState(false);
   const [wrong, setWrong] = useState<string | null>(null);
-  const [theme, setTheme] = useState<Look["theme"]>(currentLook().theme);
+  const [theme, setTheme] = useState<Look["theme"] | null>(null);
 
   const submit = async (): Promise<void> => {
     setAsking(true);
     setWrong(null);
     try {
       await onSignIn(username.trim(), password);
+      // Signing in brings the look one had; the light chosen here is of now, and stands.
+      if (theme) setLook({ ...currentLook(), theme }, username.trim());
     } catch (error) {
       setWrong(whatWentWrong(error));
     } finally {
@@ -60,7 +62,7 @@ export function SignIn({ username: known, keptCount, isSignedOff = false, onSign
           <Field label="Name" name="username" value={username} onType={setUsername} autocomplete="username" />
           <Field label="Password" name="password" type="password" value={password} onType={setPassword} autocomplete="current-password" wrong={wrong} />
           <Choice
-            legend="Light where you stand" name="theme" options={THEMES} chosen={theme}
+            legend="Light where you stand" name="theme" options={THEMES} chosen={theme ?? currentLook().theme}
             onChoose={(chosen) => { setTheme(chosen); setLook({ ...currentLook(), theme: chosen }, null); }}
           />
         </Body>

@@ -9,11 +9,12 @@ import { useFound, useRested } from "./use-find";
 
 export function FindScreen() {
   const [letters, type] = useState("");
-  const path = askedPath(useRested(letters));
+  const rested = askedPath(useRested(letters));
+  const path = askedPath(letters) === null ? null : rested;
   return (
-    <Screen title="Find">
+    <Screen title="Find" isSeam={path !== null}>
       <div class={css.field}><Field label="A number, a name, a place, a client" type="search" name="q" value={letters} onType={type} autocomplete="off" /></div>
-      {path !== null && askedPath(letters) !== null && <Kinds letters={letters} path={path} />}
+      {path !== null && <Kinds letters={letters} path={path} />}
     </Screen>
   );
 }

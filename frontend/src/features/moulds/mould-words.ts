@@ -2,6 +2,7 @@
 import type { BlockRow, BookingRow, CastingRow, MouldPartRow, MouldSetAnswer } from "../../api/shapes-moulds";
 import { clock, date, day } from "../../domain/clock";
 import { count, joinFacts } from "../../domain/format";
+import { noonOf } from "../../domain/wall";
 
 const PART_STATES: Record<MouldPartRow["state"], string> = { whole: "whole", chipped: "chipped", out_of_use: "out of use", missing: "missing" };
 
@@ -22,7 +23,7 @@ export function blockOptions(blocks: readonly BlockRow[], now: Date, zone: strin
   return [...blocks]
     .sort((one, other) => (one.laid_on ?? "").localeCompare(other.laid_on ?? ""))
     .slice(-6)
-    .map(({ id, label, laid_on }) => ({ value: id, words: label, ...(laid_on ? { note: date(new Date(`${laid_on}T12:00:00Z`), now, zone) } : {}) }));
+    .map(({ id, label, laid_on }) => ({ value: id, words: label, ...(laid_on ? { note: date(noonOf(laid_on, zone) ?? now, now, zone) } : {}) }));
 }
 
 /** `Jun has it from 14:00`, `You have it until 17:00` */

@@ -2,7 +2,7 @@
 import { wallTime } from "../../domain/clock";
 import { placeOn } from "../../domain/plot";
 import type { Axis } from "../../domain/plot";
-import { noonOf } from "./order-words";
+import { noonOf } from "../../domain/wall";
 import { marksFrom, stepFor } from "./time-marks";
 
 const DAY_MS = 86_400_000;

@@ -7,7 +7,8 @@ import { drawDelivery } from "./delivery-geometry";
 import type { Delivery, DeliveryPicture } from "./delivery-geometry";
 import css from "./drawings.module.css";
 import draw from "../../ui/drawing.module.css";
-import { isAllThere, likelyWords, noonOf, promisedWords } from "./order-words";
+import { noonOf } from "../../domain/wall";
+import { isAllThere, likelyWords, promisedWords } from "./order-words";
 import type { Around } from "./order-words";
 
 /** The outlook where it was heard, else the last judgement of the order itself. */

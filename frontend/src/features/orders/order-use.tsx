@@ -4,7 +4,8 @@ import { date } from "../../domain/clock";
 import { joinFacts } from "../../domain/format";
 import { Act } from "../../ui/act";
 import { Block, Fact } from "../../ui/seam";
-import { noonOf, USES } from "./order-words";
+import { noonOf } from "../../domain/wall";
+import { USES } from "./order-words";
 import type { Around } from "./order-words";
 
 const UNITS: Record<string, string> = { mg_per_l: "mg/l", mg_per_dm2: "mg/dm²" };

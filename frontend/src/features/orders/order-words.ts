@@ -2,16 +2,11 @@
 import type { OrderLine, OrderRow, Outlook, OutlookAnswer, Use } from "../../api/shapes-orders";
 import { date, dateRange, daysBetween, wallTime } from "../../domain/clock";
 import { chance, count, joinFacts, upperFirst } from "../../domain/format";
-import { instantOf } from "../../domain/wall";
+import { noonOf } from "../../domain/wall";
 
 export interface Around {
   now: Date;
   zone: string;
-}
-
-/** Noon of a calendar day on the studio's clock: `2026-11-20`. */
-export function noonOf(day: string | null | undefined, zone: string): Date | null {
-  return day ? instantOf(`${day}T12:00`, zone) : null;
 }
 
 /** `Fri 20 Nov`, or that no day was promised. */

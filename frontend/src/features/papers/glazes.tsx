@@ -4,11 +4,14 @@ import { Act, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
 import { Screen } from "../common/screen";
-import { hasGrant, studioPath, useSession } from "../common/session";
+import { hasGrant, studioPath, useSession, useZone } from "../common/session";
 import { envelope, useClaim } from "../common/use-claim";
 import { useDraft } from "../common/use-draft";
+import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
+import { date } from "../../domain/clock";
 import { joinFacts } from "../../domain/format";
+import { noonOf } from "../../domain/wall";
 import css from "./papers.module.css";
 import { batchWords, resultsWords } from "./papers-words";
 import { useGlazes, useReports } from "./use-papers";
@@ -22,6 +25,9 @@ export function GlazesScreen() {
   const heard = useReports();
   const reports = heard.state === "ready" ? heard.value.results : [];
   const { membership } = useSession();
+  const now = useNow();
+  const zone = useZone();
+  const onDay = (day: string): string => date(noonOf(day, zone) ?? now, now, zone);
   const tray = (
     <Tray>
       {hasGrant(membership, "plan_pieces") && <MainAct href="/glazes/new">New batch</MainAct>}
@@ -36,7 +42,7 @@ export function GlazesScreen() {
             {results.map((batch) => (
               <Row
                 key={batch.id} mark={batch.label} natch="none" verdict={batchWords(batch)} spoken={`${batch.label}: ${batch.name}`}
-                evidence={joinFacts(batch.mixed_on && `mixed ${batch.mixed_on}`, batch.mixed_by, batch.caution)}
+                evidence={joinFacts(batch.mixed_on && `mixed ${onDay(batch.mixed_on)}`, batch.mixed_by, batch.caution)}
               />
             ))}
           </Block>
@@ -45,7 +51,7 @@ export function GlazesScreen() {
               <li key={report.id}>
                 <Fact
                   label={report.glaze_batch?.label ?? "report"} value={resultsWords(report)}
-                  note={joinFacts(report.verdict.words, report.laboratory, `${report.reported_on}${report.occasion_name === "" ? "" : `, ${report.occasion_name}`}`)}
+                  note={joinFacts(report.verdict.words, report.laboratory, `${onDay(report.reported_on)}${report.occasion_name === "" ? "" : `, ${report.occasion_name}`}`)}
                 />
               </li>
             ))}

@@ -1,7 +1,7 @@
 /** On the order itself: what its client still has to say. */
 import type { OrderAnswer } from "../../api/shapes-orders";
 import { Fact } from "../../ui/seam";
-import { noonOf } from "../orders/order-words";
+import { noonOf } from "../../domain/wall";
 import type { Around } from "../orders/order-words";
 import { useSession } from "../common/session";
 import { approvalWords } from "./share-words";

@@ -8,7 +8,7 @@ import { Toggles } from "../../ui/toggles";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
-import { noonOf } from "../orders/order-words";
+import { noonOf } from "../../domain/wall";
 import { ABOUT, ANSWERS, FIRST_CHOSEN, isWhole, ITEMS, KINDS, PEOPLE, WAITS, wanted } from "./share-words";
 import css from "./share.module.css";
 import type { Share } from "./use-share";

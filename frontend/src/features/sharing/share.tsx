@@ -9,7 +9,7 @@ import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
-import { noonOf } from "../orders/order-words";
+import { noonOf } from "../../domain/wall";
 import { ShareSheetScreen } from "./share-sheets";
 import { approvalWords, linkWords } from "./share-words";
 import css from "./share.module.css";
