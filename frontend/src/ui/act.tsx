@@ -1,6 +1,7 @@
 /** What one can press: an act, the one main act, a choice, a count, a field. Words only. */
 import type { ComponentChildren } from "preact";
 import css from "./act.module.css";
+import { roomLeft } from "./room-left";
 
 interface ActProps {
   children: ComponentChildren;
@@ -94,17 +95,20 @@ export function Count({ label, figure, least = 0, most = 999, onCount }: {
   );
 }
 
-export function Field({ label, value, onType, wrong, type = "text", name, inputMode, autocomplete }: {
+export function Field({ label, value, onType, wrong, most, type = "text", name, inputMode, autocomplete }: {
   label: string;
   value: string;
   onType: (value: string) => void;
   /** What is wrong with it, in a sentence; it stands under the field. */
   wrong?: string | null | undefined;
+  /** The studio takes so many characters; near that it is said how many are left. */
+  most?: number;
   type?: "text" | "password" | "search" | "datetime-local" | "date";
   name?: string;
   inputMode?: "text" | "decimal" | "numeric";
   autocomplete?: string;
 }) {
+  const room = roomLeft(value, most);
   return (
     <label class={css.field}>
       <span class={css.label}>{label}</span>
@@ -112,6 +116,7 @@ export function Field({ label, value, onType, wrong, type = "text", name, inputM
         type={type} name={name} value={value} inputMode={inputMode} autocomplete={autocomplete} autocapitalize="none"
         aria-invalid={wrong ? "true" : undefined} onInput={(event) => { onType(event.currentTarget.value); }}
       />
+      {room && <span class={css.room} role="status">{room}</span>}
       {wrong && <span class={css.wrong} role="alert">{wrong}</span>}
     </label>
   );

@@ -31,7 +31,7 @@ export function NewFoundScreen() {
       {wrong && <p class={order.wrong} role="alert">{wrong}</p>}
       <Photos ids={draft.photoIds} of="of it" />
       <PhotoField photos={draft.photos} onChange={(photos) => { change({ photos }); }} />
-      <Field label="What is it" name="what" value={draft.what} onType={(what) => { change({ what }); }} wrong={wrongAt("#/what")} />
+      <Field label="What is it" name="what" most={120} value={draft.what} onType={(what) => { change({ what }); }} wrong={wrongAt("#/what")} />
       <div class={order.stack}>
         <Act onPress={() => { place(true); }}>{draft.placeName === "" ? "Where does it stand…" : `On ${draft.placeName}`}</Act>
         {wrongAt("#/place_id") && <p class={order.wrong} role="alert">{wrongAt("#/place_id")}</p>}

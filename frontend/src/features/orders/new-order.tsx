@@ -19,7 +19,7 @@ export function NewOrderScreen() {
     <Screen title="New order" within="/orders" isSeam={false} tray={tray}>
       {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
       <Field label="Client, as the studio calls them" name="client_name" value={draft.client} onType={(client) => { change({ client }); }} wrong={wrongAt("#/client_name")} autocomplete="off" />
-      <Field label="What, in a few words" name="what" value={draft.what} onType={(what) => { change({ what }); }} wrong={wrongAt("#/what")} />
+      <Field label="What, in a few words" name="what" most={200} value={draft.what} onType={(what) => { change({ what }); }} wrong={wrongAt("#/what")} />
       <div>
         <Choice legend="It is for" name="use" options={USE_OPTIONS} chosen={draft.use} onChoose={(use) => { change({ use }); }} />
         {draft.use && <p>{USES[draft.use].note}</p>}

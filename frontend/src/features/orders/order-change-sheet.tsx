@@ -50,12 +50,12 @@ export function ChangeWordsSheet({ order }: { order: Order }) {
           onType={(contact) => { change({ contact }); }} wrong={at("#/client_contact")} autocomplete="off"
         />
       )}
-      <Field label="What, in a few words" name="what" value={draft.what} onType={(what) => { change({ what }); }} wrong={at("#/what")} />
+      <Field label="What, in a few words" name="what" most={200} value={draft.what} onType={(what) => { change({ what }); }} wrong={at("#/what")} />
       {before.use === "display" && !commission.may.lift_display
         ? <p>{USES.display.words}: {USES.display.note}.</p>
         : <Choice legend="It is for" name="use" options={USE_OPTIONS} chosen={draft.use} onChoose={(use) => { change({ use }); }} />}
       {at("#/use") && <p class={css.wrong} role="alert">{at("#/use")}</p>}
-      <Field label="A note, for those who read the story" name="note" value={draft.note} onType={(note) => { change({ note }); }} wrong={at("#/note")} />
+      <Field label="A note, for those who read the story" name="note" most={4000} value={draft.note} onType={(note) => { change({ note }); }} wrong={at("#/note")} />
     </SheetFrame>
   );
 }

@@ -55,7 +55,7 @@ export function AssignSheet({ order }: { order: Order }) {
         : <p>{screen.state === "ready" ? "No piece of that name stands outside this order." : "The pieces were not heard of yet."}</p>}
       {found.length > SHOWN && <p>{found.length - SHOWN} more; type more letters.</p>}
       {lines.length > 1 && <Choice legend="Into which line" name="line" options={lines.map((one) => ({ value: one.id, words: one.what }))} chosen={lineId} onChoose={choose} />}
-      <Field label="Why, if there is something to say" name="reason" value={reason} onType={say} />
+      <Field label="Why, if there is something to say" name="reason" most={200} value={reason} onType={say} />
       <p>A piece from another order leaves that order. Its past comes along; the other client is not named.</p>
       <details class={css.far}>
         <summary>Take a piece out of this order</summary>

@@ -87,7 +87,7 @@ function PromiseSheet({ order, around }: SheetProps) {
       <p>Promised now: {promisedWords(commission.promised_date, around)}. The day it was stays in the story.</p>
       <Field label="Promised day" type="date" name="promised_date" value={day} onType={type} wrong={fault} />
       {isPast && fault === null && <p>That day has gone by.</p>}
-      <Field label="Why, for those who read the story" name="reason" value={reason} onType={say} wrong={wrongAt("#/reason")} />
+      <Field label="Why, for those who read the story" name="reason" most={200} value={reason} onType={say} wrong={wrongAt("#/reason")} />
       {commission.promised_date !== null && (
         <div class={css.far}><Act onPress={() => { order.keep(promise(commission.id, null, "", reason)); }}>Promise no day</Act></div>
       )}
@@ -126,7 +126,7 @@ function EndSheet({ order }: { order: Order }) {
     <SheetFrame order={order}>
       {isOpen && <Choice legend={commission.number} name="end" options={ENDINGS} chosen={kind === "cancelled" ? "cancelled" : "closed"} onChoose={choose} />}
       {isOpen && left > 0 && <p>{left} of its pieces are still here. They stay in this order until they are put in another.</p>}
-      <Field label={kind === "cancelled" ? "Why" : "Why, if there is something to say"} name="reason" value={reason} onType={say} />
+      <Field label={kind === "cancelled" ? "Why" : "Why, if there is something to say"} name="reason" most={200} value={reason} onType={say} />
       <div class={css.far}>
         <Act isDisabled={kind === "cancelled" && reason.trim() === ""} onPress={() => { order.keep(close(commission.id, kind, reason)); }}>{words} {commission.number}</Act>
         {kind === "cancelled" && reason.trim() === "" && <p>Say why first; the client may ask in a year.</p>}

@@ -4,6 +4,7 @@ import { clock } from "../../domain/clock";
 import { instantOf } from "../../domain/wall";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
+import { lengthOf } from "../../ui/room-left";
 import { PhotoField } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
@@ -138,8 +139,8 @@ function Damage({ piece }: { piece: Piece }) {
       <p>{mark} stays where it is; {maker ? maker.first_name : "its maker"} decides what becomes of it.</p>
       {parts.length > 1 && <Choice legend="Which part" name="part" options={parts.map((one) => ({ value: one.id, words: one.role }))} chosen={partId} onChoose={choose} />}
       <PhotoField photos={photos} onChange={change} />
-      <Field label="What is it like, in a few words" name="cause" value={cause} onType={(text) => { say(text.slice(0, CAUSE_MOST)); }} />
-      <MainAct isDisabled={!part} onPress={() => { if (part) piece.keep(damage(id, part, cause.trim(), photos)); }}>{part ? `${part.role}: cracked` : "Say which part"}</MainAct>
+      <Field label="What is it like, in a few words" name="cause" most={CAUSE_MOST} value={cause} onType={say} />
+      <MainAct isDisabled={!part || lengthOf(cause.trim()) > CAUSE_MOST} onPress={() => { if (part) piece.keep(damage(id, part, cause.trim(), photos)); }}>{part ? `${part.role}: cracked` : "Say which part"}</MainAct>
     </>
   );
 }
