@@ -1,5 +1,6 @@
 /** The frame every screen stands in: title, one line of state, the body, the tray, the places. */
 import type { ComponentChildren } from "preact";
+import { useEffect } from "preact/hooks";
 import css from "./frame.module.css";
 import hand from "./tray.module.css";
 import { Natch } from "./natch";
@@ -9,7 +10,13 @@ export function Frame({ children }: { children: ComponentChildren }) {
   return <div class={css.frame}>{children}</div>;
 }
 
+/** What the browser calls the page, in its tabs and its history: text, whatever is in it. */
+function pageTitle(name: string, when: string | undefined): string {
+  return [when ? `${name}, ${when}` : name, "Natch"].join(" · ");
+}
+
 export function Title({ name, when, acts, children }: { name: string; when?: string | undefined; acts?: ComponentChildren; children?: ComponentChildren }) {
+  useEffect(() => { document.title = pageTitle(name, when); }, [name, when]);
   return (
     <header class={css.title}>
       <h1 class={css.name}>{name}</h1>

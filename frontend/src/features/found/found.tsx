@@ -5,6 +5,7 @@ import { upperFirst } from "../../domain/format";
 import { Act, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
+import { Photos } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
@@ -52,6 +53,7 @@ function FoundLine({ row }: { row: FoundRow }) {
   return (
     <Row
       mark={mark === "" ? "–" : mark} noun={claims || undefined} natch={foundNatch(row)} verdict={upperFirst(row.what)} evidence={evidence} href={`/found/${row.id}`}
+      act={row.photo_ids.length > 0 ? <Photos ids={row.photo_ids.slice(0, 1)} of={`of the ${row.what}`} isSmall /> : undefined}
       spoken={`${row.what}${mark ? `, marked ${mark}` : ", no mark"}${claims ? `, ${claims}` : ""}. ${evidence.replaceAll(" · ", ", ")}.`}
     />
   );

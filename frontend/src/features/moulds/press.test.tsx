@@ -40,6 +40,7 @@ afterEach(() => {
 describe("a press without signal", () => {
   it("cuts the next number lent to this phone, from all mould parts and the newest block", async () => {
     const phone = await drawn(<PressScreen id="s2" />, heard, { prepare: lent });
+    await until(() => { expect(document.title).toBe("Press, generation 2 · Natch"); });
     await until(() => { phone.press("Pressed T28"); });
 
     await until(() => { expect(phone.acts()).toHaveLength(1); });
