@@ -1,9 +1,14 @@
 """What the clock sets off in this app; every sweep may run twice without harm."""
 
+import logging
+
 from celery import current_app, shared_task
 from django.utils import timezone
+from kombu.exceptions import OperationalError
 
 from studio.actions import deliveries, keeping, leaving, replays, runs
+
+logger = logging.getLogger("natch.studio")
 
 # A sweep every minute has this long to be picked up before the next one is due.
 OFFER_EXPIRES_S = 55
@@ -40,3 +45,11 @@ def end_memberships(**_: object) -> None:
 def keep_backups(**_: object) -> None:
     """Back up every night, try a backup every month, and say so when it was not done."""
     keeping.keep(at=timezone.now())
+
+
+def ask_for_backups() -> None:
+    """Have the worker look soon; when the queue does not answer, the sweep does it instead."""
+    try:
+        keep_backups.delay()
+    except OperationalError:
+        logger.warning("The queue does not answer; the next sweep sees what was asked.")

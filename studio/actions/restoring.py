@@ -40,7 +40,7 @@ def into_folder(file: Path, folder: Path) -> list[str]:
     """
     manifest = checked(file, "sqlite")
     target = folder / SQLITE_FILE
-    if target.exists():
+    if target.exists() and target.stat().st_size:  # one that was only looked for is empty
         raise NotEmpty(f"{target} is there already.")
     with backups.alone_in(folder) as desk:
         draft = desk / manifest.database

@@ -92,10 +92,11 @@ class Backups(StudioView):
 
         def work(given: Given, act: Act) -> dict[str, object]:
             keeping.ask(act=act, what=given["what"])
-            tasks.keep_backups.delay_on_commit()
             return {"what": given["what"]}
 
-        return self.once(BackupAskIn, work)
+        answer = self.once(BackupAskIn, work)
+        tasks.ask_for_backups()
+        return answer
 
 
 def _shown(kept: Kept, known: History) -> dict[str, object]:

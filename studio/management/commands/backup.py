@@ -4,6 +4,7 @@ from pathlib import Path
 from typing import Any
 
 from django.core.management.base import BaseCommand, CommandError, CommandParser
+from django.db import OperationalError
 from django.utils import timezone
 
 from studio.actions import backups
@@ -12,6 +13,7 @@ from studio.domain.refusals import Refusal
 
 class Command(BaseCommand):
     help = "Write the database and the photos into one file, and read it back."
+    requires_system_checks = ()  # what is wrong with the addresses must not stand in its way
 
     def add_arguments(self, parser: CommandParser) -> None:
         parser.add_argument(
@@ -26,6 +28,8 @@ class Command(BaseCommand):
             file = backups.make(folder=folder, at=timezone.now())
         except Refusal as refusal:
             raise CommandError(f"{refusal.title} {refusal.detail}") from refusal
+        except OperationalError as error:
+            raise CommandError(f"The database does not answer: {error}") from error
         if to is None:
             backups.prune(folder)
         self.stdout.write(str(file))

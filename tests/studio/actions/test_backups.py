@@ -99,6 +99,13 @@ class TestRestore:
 
         assert not list(Path(place).glob("*.sqlite3"))
 
+    def test_is_refused_to_a_backup_of_a_newer_natch(self, backup, place, monkeypatch):
+        older = inventory.known_migrations() - {max(inventory.migrations("default"))}
+        monkeypatch.setattr(inventory, "known_migrations", lambda: older)
+
+        with pytest.raises(CommandError, match="newer Natch"):
+            call_command("restore", backup, into=place)
+
     def test_tells_of_a_lock_that_did_not_come_back(self, yard, place):
         with lifted("studio_journalentry"):
             unlocked = backups.make(folder=backups.usual_folder(), at=NOW)
@@ -143,6 +150,13 @@ class TestVerify:
         call_command("verify")
 
         assert "all is as it was written" in capsys.readouterr().out
+
+    def test_tells_of_a_database_that_has_to_be_brought_up_to_date(self, yard, monkeypatch):
+        newer = {*inventory.known_migrations(), "studio.9999_from_tomorrow"}
+        monkeypatch.setattr(inventory, "known_migrations", lambda: newer)
+
+        with pytest.raises(CommandError, match="older Natch"):
+            call_command("verify")
 
     def test_names_what_is_not(self, yard):
         photo = Photo.objects.get()

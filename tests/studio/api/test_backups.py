@@ -1,3 +1,5 @@
+from kombu.exceptions import OperationalError
+
 from studio import tasks
 from tests.factories import sent
 
@@ -30,6 +32,17 @@ class TestBackups:
         told = owner[1].get(PATH).json()
 
         assert (told["is_old"], told["is_drill_old"]) == (True, True)
+
+    def test_are_asked_for_even_where_the_queue_does_not_answer(
+        self, own_folders, studio, owner, monkeypatch
+    ):
+        def gone():
+            raise OperationalError
+
+        monkeypatch.setattr(tasks.keep_backups, "delay", gone)
+
+        assert sent(owner[1], PATH, {"what": "drill"}).status_code == 201
+        assert owner[1].get(PATH).json()["asked"] == ["drill"]
 
     def test_are_for_owners_only(self, studio, maker, technician):
         for _, client in (maker, technician):
