@@ -7,7 +7,6 @@ import { SessionContext } from "../features/common/session";
 import type { Session } from "../features/common/session";
 import { usePin } from "../features/common/use-pin";
 import { cacheKey, cachePersister } from "../offline/cache";
-import type { OutboxState } from "../offline/outbox";
 import type { Phone } from "../offline/phone";
 import { takesPin } from "../offline/shared";
 import { createReading, followOutbox, isWorthKeeping, KEPT_FOR_MS, SHAPES_VERSION } from "./reading";
@@ -21,7 +20,6 @@ import { WhoIsAtWork } from "./who";
 export function App({ phone }: { phone: Phone }) {
   const hands = useHands(phone);
   const pin = usePin();
-  const outbox = useOutbox(phone);
   const { holder, shared } = hands;
   const membership = holder && membershipOf(holder);
   const { ask } = pin;
@@ -32,9 +30,9 @@ export function App({ phone }: { phone: Phone }) {
   );
 
   if (!hands.isReady) return null;
-  if (shared?.isGone) return <SignedOff name={shared.name} outbox={outbox} signIn={() => void hands.leaveShared()} />;
-  if (shared && !holder) return <WhoIsAtWork shared={shared} outbox={outbox} pick={hands.pick} refresh={hands.askPeople} />;
-  const kept = outbox.acts.filter((act) => act.state === "waiting").length;
+  if (shared?.isGone) return <SignedOff name={shared.name} outbox={phone.outbox} signIn={() => void hands.leaveShared()} />;
+  if (shared && !holder) return <WhoIsAtWork shared={shared} outbox={phone.outbox} pick={hands.pick} refresh={hands.askPeople} />;
+  const kept = phone.outbox.state().acts.filter((act) => act.state === "waiting").length;
   if (!holder || !membership) return <SignIn username="" keptCount={kept} isSignedOff={hands.out === "signed_off"} onSignIn={hands.signIn} />;
 
   const session: Session = {
@@ -68,12 +66,6 @@ export function App({ phone }: { phone: Phone }) {
       </SessionContext.Provider>
     </LocationProvider>
   );
-}
-
-function useOutbox({ outbox }: Phone): OutboxState {
-  const [state, setState] = useState(() => outbox.state());
-  useEffect(() => outbox.subscribe(() => { setState(outbox.state()); }), [outbox]);
-  return state;
 }
 
 /** One read cache per device and member; the key above makes a new one when either changes. */

@@ -12,7 +12,7 @@ import type { Phone } from "../offline/phone";
 import { readShared, senderOf, writeShared } from "../offline/shared";
 import type { SharedPhone } from "../offline/shared";
 import { forgetTouch, isUntouched } from "./lock";
-import { membershipOf, signOut } from "./signing";
+import { membershipOf, outOf, signOut } from "./signing";
 
 /** It lies in the shed. */
 const SHED = { ...PLAIN, theme: "shed" } as const;
@@ -64,7 +64,7 @@ export async function refreshShared(phone: Phone, shared: SharedPhone): Promise<
     await writeShared(phone.db, fresh);
     return fresh;
   } catch (error) {
-    if (error instanceof ProblemError && error.problem.status === 401) return signedOff(phone, shared);
+    if (error instanceof ProblemError && outOf(error) === "signed_off") return signedOff(phone, shared);
     if (error instanceof ProblemError || error instanceof OfflineError) return shared;
     throw error;
   }
@@ -74,7 +74,10 @@ export async function refreshShared(phone: Phone, shared: SharedPhone): Promise<
 export async function pickUp(phone: Phone, shared: SharedPhone, person: SharedPerson): Promise<{ shared: SharedPhone; holder: Holder }> {
   await dropCaches(phone.db);
   setShared({ key: shared.key, memberId: person.id });
-  const membership = await membershipOn(shared, person);
+  const membership = await membershipOn(shared, person).catch((error: unknown) => {
+    setShared({ key: shared.key, memberId: null });
+    throw error;
+  });
   const me: Me = { username: senderOf(shared), memberships: [membership] };
   const holder = { me, slug: shared.studio.slug, deviceId: shared.deviceId };
   const known = { ...shared, known: { ...shared.known, [person.id]: membership } };

@@ -1,10 +1,12 @@
 /** A shared phone that an owner signed off: what happened to what was on it, and how to go on. */
 import { count } from "../domain/format";
-import type { OutboxState } from "../offline/outbox";
+import { useStateOf } from "../features/common/use-outbox";
+import type { Outbox } from "../offline/outbox";
 import { Act } from "../ui/act";
 import { Body, Frame, Title, Tray } from "../ui/frame";
 
-export function SignedOff({ name, outbox: { acts, halt }, signIn }: { name: string; outbox: OutboxState; signIn: () => void }) {
+export function SignedOff({ name, outbox, signIn }: { name: string; outbox: Outbox; signIn: () => void }) {
+  const { acts, halt } = useStateOf(outbox);
   const held = acts.filter((act) => act.state === "held").length;
   const waiting = acts.filter((act) => act.state === "waiting").length;
   return (

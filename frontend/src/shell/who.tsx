@@ -2,8 +2,9 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { OfflineError, ProblemError } from "../api/problem";
 import type { SharedPerson } from "../api/shapes";
+import { useStateOf } from "../features/common/use-outbox";
 import type { SharedPhone } from "../offline/shared";
-import type { OutboxState } from "../offline/outbox";
+import type { Outbox } from "../offline/outbox";
 import { Body, Frame, Initials, StateLine, Title } from "../ui/frame";
 import css from "./who.module.css";
 
@@ -11,7 +12,7 @@ const ASK_EVERY_MS = 10 * 60_000;
 
 interface WhoProps {
   shared: SharedPhone;
-  outbox: OutboxState;
+  outbox: Outbox;
   pick: (person: SharedPerson) => Promise<void>;
   /** Ask again who is in the studio. */
   refresh: () => void;
@@ -34,6 +35,8 @@ export function WhoIsAtWork({ shared, outbox, pick, refresh }: WhoProps) {
       await pick(person);
     } catch (error) {
       setAsking(false);
+      // They may have left meanwhile, or the phone was signed off.
+      refresh();
       if (error instanceof OfflineError) setWrong(`${error.message} ${person.first_name} needs one the first time on this phone.`);
       else if (error instanceof ProblemError) setWrong(error.message);
       else throw error;
@@ -61,7 +64,8 @@ export function WhoIsAtWork({ shared, outbox, pick, refresh }: WhoProps) {
   );
 }
 
-function KeptLine({ outbox: { acts, halt } }: { outbox: OutboxState }) {
+function KeptLine({ outbox }: { outbox: Outbox }) {
+  const { acts, halt } = useStateOf(outbox);
   const waiting = acts.filter((act) => act.state === "waiting").length;
   const why = halt === "locked" ? "locked after wrong PINs: an owner unlocks it" : "waiting to send";
   if (waiting > 0) return <StateLine count={waiting}><b>kept on this phone</b> · {why}</StateLine>;

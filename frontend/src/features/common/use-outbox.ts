@@ -1,14 +1,18 @@
 /** Acts from a screen: kept on the phone first, sent when they can be. */
 import { useCallback, useEffect, useState } from "preact/hooks";
 import type { KeptAct } from "../../offline/kept-act";
-import type { NewAct, OutboxState } from "../../offline/outbox";
+import type { NewAct, Outbox, OutboxState } from "../../offline/outbox";
 import { buzz } from "./look";
 import { studioPath, useSession } from "./session";
 import { photoAct } from "./taken-photo";
 import type { TakenPhoto } from "./taken-photo";
 
 export function useOutboxState(): OutboxState {
-  const { outbox } = useSession().phone;
+  return useStateOf(useSession().phone.outbox);
+}
+
+/** For screens of a phone that nobody holds. */
+export function useStateOf(outbox: Outbox): OutboxState {
   const [state, setState] = useState(() => outbox.state());
   useEffect(() => outbox.subscribe(() => { setState(outbox.state()); }), [outbox]);
   return state;
