@@ -65,6 +65,10 @@ def shown_outlook(seen: Outlook, *, at: datetime, journal_seq: int) -> dict[str,
         "outcomes": seen.known.outcomes,
         "lines": [_line(line, seen, is_guess=is_guess) for line in seen.lines],
         "steps": _steps(seen.known),
+        "parts": [
+            {"role": role, "lost": lost, "of": of, "words": words.parts_lost(role, lost, of)}
+            for role, (lost, of) in seen.known.parts_lost.items()
+        ],
         "first_time": {
             "good": seen.known.first_time.good,
             "of": seen.known.first_time.of,

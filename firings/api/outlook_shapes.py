@@ -61,6 +61,15 @@ class StepFigureOut(Shape):
     most_days = serializers.FloatField()
 
 
+class PartLostOut(Shape):
+    """Parts of one role that were lost before their piece was, of those joined or lost."""
+
+    role = serializers.CharField()
+    lost = serializers.IntegerField()
+    of = serializers.IntegerField()
+    words = serializers.CharField()
+
+
 class FirstTimeOut(Shape):
     """Of pieces whose first glaze firing was judged; fired again counts as not good."""
 
@@ -87,6 +96,7 @@ class OutlookOut(Shape):
     outcomes = serializers.IntegerField(help_text="Own pieces whose fate is known.")
     lines = OutlookLineOut(many=True)
     steps = StepFigureOut(many=True)
+    parts = PartLostOut(many=True)
     first_time = FirstTimeOut()
     cautions = RiskOut(many=True)
     sources = serializers.ListField(child=serializers.CharField())

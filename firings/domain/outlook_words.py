@@ -89,3 +89,9 @@ def first_time(tried: FirstTime) -> str:
         return "nothing is known yet of a first glaze firing"
     said = f"{tried.good} of {tried.of} good after one glaze firing"
     return said if tried.of >= ENOUGH_OUTCOMES else f"{said}, too few for a figure"
+
+
+def parts_lost(role: str, lost: int, of: int) -> str:
+    """Return how many parts of a role were lost by themselves; no share of fewer than 20."""
+    said = f"{role}: {lost} of {of} lost before the piece was whole"
+    return said if of >= ENOUGH_OUTCOMES else f"{said}, too few for a figure"

@@ -121,7 +121,7 @@ class Outlook:
 
 @dataclass(frozen=True, slots=True)
 class Ground:
-    """What outlooks of one studio share. Seven queries."""
+    """What outlooks of one studio share. Eight queries."""
 
     today: date
     at: datetime

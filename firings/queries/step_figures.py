@@ -30,6 +30,7 @@ PASSED = {
 #: The states in which a step ends.
 ENDS = {"in_bisque": 1, "bisqued": 2, "glaze_fired": 3, "checked": 4, "packed": 4, "delivered": 4}
 LOST = ("scrapped", "missing")
+PART_LOST = (Part.State.SCRAPPED, Part.State.REPLACED)
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +42,7 @@ class Known:
     lost_of: Mapping[str, tuple[int, int]]
     first_time: FirstTime
     survival_of: Mapping[UUID, Mapping[str, float]] = field(default_factory=dict)
+    parts_lost: Mapping[str, tuple[int, int]] = field(default_factory=dict)
 
     def figures_of(self, design_id: UUID | None) -> Figures:
         """Return what a design's pieces tell; where nothing is known of them, the studio's."""
@@ -53,7 +55,7 @@ class Known:
 
 
 def known(studio: Studio, *, at: datetime) -> Known:
-    """Return what the studio's pieces of the last two years tell. Three queries."""
+    """Return what the studio's pieces of the last two years tell. Four queries."""
     since = at - LOOKED_BACK
     begun, design_of = _begun(studio, since)
     reached: dict[UUID, int] = defaultdict(int)
@@ -79,12 +81,32 @@ def known(studio: Studio, *, at: datetime) -> Known:
     figures = Figures(outlook.survivals(lost_of), outlook.durations(_spans(begun, ends)))
     tried = first_time(firings, good=set(through), lost=lost)
     by_design = _by_design(reached, lost, design_of, figures)
-    return Known(figures, len(lost) + len(through), lost_of, tried, by_design)
+    parts = parts_lost(studio, since=since)
+    return Known(figures, len(lost) + len(through), lost_of, tried, by_design, parts)
 
 
 def done_of(piece: Piece) -> int:
     """Return how many steps a piece has behind it, by where it is now."""
     return PASSED.get(piece.state, 0)
+
+
+def parts_lost(studio: Studio, *, since: datetime) -> dict[str, tuple[int, int]]:
+    """Return by role how many parts were lost, of those joined or lost. One query.
+
+    A part that is replaced is no loss of its piece, which is counted by itself. Only designs of
+    more than one role: elsewhere the part is the piece.
+    """
+    rows = Part.objects.of(studio).filter(pressed_at__gte=since, piece__is_undone=False)
+    told = list(rows.values_list("design_part__design", "role", "state"))
+    roles: dict[UUID, set[str]] = defaultdict(set)
+    for design, role, _ in told:
+        roles[design].add(role)
+    counted: dict[str, list[int]] = defaultdict(lambda: [0, 0])
+    for design, role, state in told:
+        if len(roles[design]) > 1 and state in (*PART_LOST, Part.State.JOINED):
+            counted[role][0] += state in PART_LOST
+            counted[role][1] += 1
+    return {role: (lost, of) for role, (lost, of) in sorted(counted.items())}
 
 
 def _begun(studio: Studio, since: datetime) -> tuple[dict[UUID, datetime], dict[UUID, UUID]]:

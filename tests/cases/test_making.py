@@ -6,10 +6,18 @@ from studio.models import Reminder
 
 
 class TestSwappedHandle:
+    def fared(self, yard) -> tuple[dict[str, tuple[int, int]], list[tuple[int, int]]]:
+        """Return what was lost of parts by role, and of pieces by step."""
+        order = yard.order("C-102")["commission"]["id"]
+        seen = yard.get(f"commissions/{order}/outlook/")
+        parts = {row["role"]: (row["lost"], row["of"]) for row in seen["parts"]}
+        return parts, [(row["lost"], row["entered"]) for row in seen["steps"]]
+
     def test_leaves_the_boat_its_number_and_begins_its_damp_anew(self, yard) -> None:
         boat = yard.piece("S05")
         cracked = Part.objects.get(piece=boat, role="handle")
         before, lost = yard.presses("M04"), yard.order("C-102")["lines"][0]["counts"]
+        fared = self.fared(yard)
         body_joined_at = Part.objects.get(piece=boat, role="body").joined_at
         fresh = str(uuid7())
 
@@ -52,6 +60,10 @@ class TestSwappedHandle:
         assert yard.order("C-102")["lines"][0]["counts"] == lost
         assert Part.objects.get(piece=boat, role="body").joined_at == body_joined_at
         assert whole["piece"]["since_at"] == "2026-10-31T14:00:00Z"
+        (parts_before, pieces_before), (parts, pieces) = fared, self.fared(yard)
+        handles_lost, handles_of = parts_before["handle"]
+        assert parts["handle"] == (handles_lost + 1, handles_of + 1)
+        assert (parts["body"], pieces) == (parts_before["body"], pieces_before)
 
 
 class TestOneMouldTwoMakers:

@@ -122,7 +122,7 @@ class TestOutlook:
         path = f"{S}lines/{order.lines.get().pk}/plannings/"
         assert factories.sent(maker[1], path, {"sets": 4}).status_code == 201
 
-        with django_assert_num_queries(15):
+        with django_assert_num_queries(16):
             outlook(maker[1], order)
 
     def test_is_not_there_for_strangers_and_says_nothing_of_the_client(self, maker, stranger):
