@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document dda40e5b7b2ef89ee5f211a4d4aceb87b42df08536fb0f500ed470111487298a
-// types 8fbc407671a1c38277e0049112eb639367276425dfcbfc3550a443f2f641f8cf
+// document a39fbcd5a4aba1e5819a677e84f3d863cc8c1732a33398665b12f2c36718c58f
+// types 82a1d2322499fc27c8d192d65fb5550d713f6ac7bd6901785b55bba66d7c85f5
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -1818,7 +1818,7 @@ export interface paths {
         /** @description List how a piece was covered, newest first. */
         get: operations["covers_list"];
         put?: never;
-        /** @description Say how a piece is covered. */
+        /** @description Say how a piece is covered, or some of its parts. */
         post: operations["studios_pieces_covers_create"];
         delete?: never;
         options?: never;
@@ -1942,6 +1942,23 @@ export interface paths {
         put?: never;
         /** @description Say that photos show a piece; anybody may. */
         post: operations["studios_pieces_photos_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/queue-turns/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Put a piece first for its next firing of a kind. */
+        post: operations["studios_pieces_queue_turns_create"];
         delete?: never;
         options?: never;
         head?: never;
@@ -3965,6 +3982,8 @@ export interface components {
              * @enum {string}
              */
             fits: "fits" | "doubtful" | "does_not_fit" | "unknown";
+            /** @description Somebody set the rule aside for it. */
+            is_put_first: boolean;
             /** Format: double */
             litres: number | null;
             maker: components["schemas"]["PersonNamedOut"] | null;
@@ -4008,7 +4027,7 @@ export interface components {
             steps: components["schemas"]["CoverStepOut"][];
             thin: components["schemas"]["ThinOut"] | null;
         };
-        /** @description What every act says of itself; each act adds its own fields. */
+        /** @description How the piece is covered; with `part_ids` those parts of it only, otherwise than the rest. */
         CoverInRequest: {
             /**
              * Format: int64
@@ -4030,6 +4049,7 @@ export interface components {
             id: string;
             /** @default  */
             note: string;
+            part_ids?: string[];
             /**
              * @description Photos of what the act tells, up to 12; each was sent before it.
              * @default []
@@ -4054,6 +4074,8 @@ export interface components {
             happened_at: string;
             /** Format: uuid */
             id: string;
+            /** Format: uuid */
+            part_id: string | null;
             state: string;
         };
         /** @description Some CoverRowOut rows, and where the next ones are. */
@@ -7433,6 +7455,7 @@ export interface components {
             lines: components["schemas"]["OutlookLineOut"][];
             /** @description Own pieces whose fate is known. */
             outcomes: number;
+            parts: components["schemas"]["PartLostOut"][];
             /** Format: date */
             promised_date: string | null;
             sources: string[];
@@ -7592,6 +7615,13 @@ export interface components {
             next: string | null;
             results: components["schemas"]["PartEventRowOut"][];
         };
+        /** @description Parts of one role that were lost before their piece was, of those joined or lost. */
+        PartLostOut: {
+            lost: number;
+            of: number;
+            role: string;
+            words: string;
+        };
         /** @description A part made without a mould; its id is its own. */
         PartMadeInRequest: {
             /**
@@ -7649,6 +7679,8 @@ export interface components {
             seat_gap_mm: number | null;
         };
         PartWholeOut: {
+            /** @description its own, until the piece is covered as a whole; empty: as the piece */
+            cover: string;
             /** Format: date-time */
             ended_at: string | null;
             /** Format: uuid */
@@ -9405,6 +9437,8 @@ export interface components {
             dry_evidence: components["schemas"]["DryEvidenceOut"];
             /** Format: date */
             due_date: string | null;
+            /** @description Somebody set the rule aside for it. */
+            is_put_first: boolean;
             /** Format: double */
             litres: number | null;
             maker: components["schemas"]["PersonNamedOut"] | null;
@@ -9420,6 +9454,12 @@ export interface components {
             waiting_since: string;
             waits_days: number;
             warnings: components["schemas"]["WordOut"][];
+        };
+        QueueTurnOut: {
+            /** Format: uuid */
+            id: string;
+            kind: string;
+            reason: string;
         };
         /** @description Whether a set may be pressed, since what, and when it will be dry enough. */
         ReadinessOut: {
@@ -10981,6 +11021,54 @@ export interface components {
             /** @description Address of the next page. */
             next: string | null;
             results: components["schemas"]["TouchCheckRowOut"][];
+        };
+        /** @description What every answer to an act says. */
+        TurnActOut: {
+            /** Format: uuid */
+            id: string;
+            journal_seq: number;
+            turn: components["schemas"]["QueueTurnOut"];
+        };
+        /** @description A piece is put first for its next firing of a kind, with a reason that all can read. */
+        TurnInRequest: {
+            /**
+             * Format: int64
+             * @description Highest journal number this device had seen.
+             * @default 0
+             */
+            based_on: number;
+            /** Format: uuid */
+            corrects?: string | null;
+            /**
+             * Format: date-time
+             * @description When it happened, as the person says.
+             */
+            happened_at: string;
+            /**
+             * Format: uuid
+             * @description Made by the writer; the same id sent again is the same act.
+             */
+            id: string;
+            /**
+             * @description * `bisque` - bisque
+             *     * `glaze` - glaze
+             * @enum {string}
+             */
+            kind: "bisque" | "glaze";
+            /** @default  */
+            note: string;
+            /**
+             * @description Photos of what the act tells, up to 12; each was sent before it.
+             * @default []
+             */
+            photo_ids: string[];
+            /** @default  */
+            reason: string;
+            /**
+             * Format: date-time
+             * @description The sender's clock at sending.
+             */
+            sent_at?: string;
         };
         UnitsInRequest: {
             /**
@@ -15818,6 +15906,8 @@ export interface operations {
             201: {
                 headers: {
                     [name: string]: unknown;
+                }         headers: {
+                    [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["PartActOut"];
@@ -16608,6 +16698,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PhotographedOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    studios_pieces_queue_turns_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TurnInRequest"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TurnActOut"];
                 };
             };
             /** @description What went wrong. */
