@@ -87,6 +87,7 @@ function Figures({ delivery, outlook, now }: { delivery: Delivery; outlook: Outl
           <tr><th scope="row">likely, 4 in 5</th><td>{likelyWords(delivery.likelyFrom, delivery.likelyUntil, zone) ?? "not reckoned yet"}</td></tr>
           {middle && <tr><th scope="row">middle guess</th><td>{date(middle, now, zone)}</td></tr>}
           {outlook && <tr><th scope="row">rests on</th><td>{outlook.basis_words}</td></tr>}
+          {outlook?.parts.map((part) => <tr key={part.role}><th scope="row">parts</th><td>{part.words}</td></tr>)}
           {outlook && <tr><th scope="row">first firing</th><td>{outlook.first_time.words}</td></tr>}
           {outlook?.lines.flatMap((line) => line.latest_press.map((press) => (
             <tr key={`${line.line_id}${String(press.confidence)}`}><th scope="row">{line.what}: last day to press</th><td>{press.words}</td></tr>
