@@ -39,10 +39,12 @@ export function Promise({ answer: { commission }, outlook, around }: Head) {
   if (commission.state !== "open") return <Ended answer={{ commission }} around={around} />;
   const { promised, likelyFrom, likelyUntil } = deliveryOf(commission, outlook);
   const range = rangeAgainst(promised, likelyFrom, likelyUntil, around.zone);
-  const isLate = commission.is_at_risk || ["late", "may_be_late"].includes(against(promised, likelyFrom, likelyUntil));
-  const risk = commission.is_at_risk ? upperFirst(commission.risk_words || "may be late") : null;
+  const isLateByDays = ["late", "may_be_late"].includes(against(promised, likelyFrom, likelyUntil));
+  const isLate = commission.is_at_risk || isLateByDays;
+  // The days beside the promise say it shorter, where they say it at all.
+  const risk = commission.is_at_risk && !isLateByDays ? upperFirst(commission.risk_words || "may be late") : null;
   const value = promised === null ? "No day promised" : upperFirst(joinFacts(promisedWords(promised, around), awayWords(promised, around)));
-  return <Fact label="promised" natch={promised === null ? "none" : isLate ? "hand" : "next"} value={value} note={isAllThere(outlook) ? "all that was wanted is finished" : joinFacts(risk, range ?? "no likely days yet")} />;
+  return <Fact label="promised" natch={promised === null ? "none" : isLate ? "hand" : "next"} value={value} note={isAllThere(outlook) ? "all that was wanted is finished" : joinFacts(risk, upperFirst(range ?? "no likely days yet"))} />;
 }
 
 function Ended({ answer: { commission }, around: { now, zone } }: { answer: Pick<OrderAnswer, "commission">; around: Around }) {
