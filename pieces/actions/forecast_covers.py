@@ -13,12 +13,13 @@ from typing import Any, Final
 from uuid import UUID
 from zoneinfo import ZoneInfo
 
+import numpy as np
+
 from pieces.domain.covering import PartNow, PieceNow, meet, plan_covers
 from pieces.domain.covering.keeping import kept_meeting, kept_plan
 from pieces.domain.covering.plan import middle
 from pieces.domain.drying import STAGES, Batch, Ensemble, Stage, advance, simulate
 from pieces.domain.drying.draws import ensemble_of
-from pieces.domain.drying.grid import grid
 from pieces.domain.drying.sections import THINNEST_M
 from pieces.models import Part
 from studio.domain.hours import is_open
@@ -30,6 +31,7 @@ from .forecast_runs import Answer
 HOUR: Final = timedelta(hours=1)
 LOOKS_AHEAD: Final = timedelta(days=14)
 CHANGES_APART_H: Final = 3  # a cover is not changed more often than that
+HOURS_TOLD: Final = 24  # of each part, to tell which will be ahead
 UNEVEN_BELOW: Final = 0.8  # thinnest by thickest; common practice, no source
 
 
@@ -59,15 +61,22 @@ def advised(studio: Studio, answers: Sequence[Answer], at: datetime) -> dict[UUI
 
 def _why(answer: Answer, now_s: float) -> dict[str, Any]:
     """Return what the reason is told from: the section, how it stands, its air and its water."""
-    part, state = answer.question.part, answer.known
-    humidity = state.problem.climate.humidity_between(now_s, now_s + 24 * 3600)
-    share = grid(part.section.power, state.nodes).share
+    part, climate = answer.question.part, answer.known.problem.climate
+    humidity = climate.humidity_between(now_s, now_s + 24 * 3600)
     return {
         "thickest_mm": round(part.section.thickest_m * 1000.0, 1),
         "cover": part.cover.value,
         "humidity_fraction": round(humidity, 3),
-        "mean_kg_per_kg": float(share @ state.state.moisture_kg_per_kg @ state.weights),
+        "hourly": {"from_s": now_s, "mean_kg_per_kg": _hourly(answer, now_s)},
     }
+
+
+def _hourly(answer: Answer, now_s: float) -> list[float]:
+    """Return the mean moisture at each hour of the coming day, over the draws. [kg/kg]"""
+    track, weights = answer.ahead, answer.after.weights
+    hours_s = now_s + 3600.0 * np.arange(HOURS_TOLD + 1)
+    means = np.interp(hours_s, track.at_s, track.mean_kg_per_kg @ weights)
+    return [round(float(mean), 5) for mean in means]
 
 
 def _thin(answers: Sequence[Answer], *, standing_s: float) -> dict[UUID, dict[str, Any]]:

@@ -12,11 +12,9 @@ from datetime import UTC, datetime, timedelta
 from typing import Final
 from uuid import UUID, uuid5
 
-from pieces.domain.covering import words
-from pieces.domain.covering.keeping import advice, worst
-from pieces.domain.drying import Cover
-from pieces.models import Forecast, Piece
+from pieces.models import Forecast, Part, Piece
 from pieces.queries import looks
+from pieces.queries.covering import Step, covering_of
 from studio.actions import reminders
 from studio.actions.reminders import About
 from studio.models import Member, Place, Studio
@@ -49,26 +47,27 @@ def tell_of_covers(*, studio: Studio, at: datetime) -> int:
 
 def _changes(studio: Studio, at: datetime) -> Iterator[Wish]:
     by_piece: defaultdict[Piece, list[Forecast]] = defaultdict(list)
-    rows = Forecast.objects.filter(
-        studio=studio, known_since__isnull=False, piece__maker__isnull=False, piece__is_undone=False
+    rows = (
+        Forecast.objects.filter(studio=studio, known_since__isnull=False)
+        .filter(piece__maker__isnull=False, piece__is_undone=False)
+        .exclude(part__state__in=(Part.State.SCRAPPED, Part.State.REPLACED))
     )
     for row in rows.select_related("piece__design", "piece__maker", "piece__place", "part"):
-        if row.covering.get("plan"):
-            by_piece[row.piece].append(row)
+        by_piece[row.piece].append(row)
     for piece, forecasts in by_piece.items():
-        steps = advice(worst([row.covering["plan"] for row in forecasts])).steps
+        steps = covering_of(forecasts).steps
         if not steps:
             continue
         due_at = datetime.fromtimestamp(steps[0].at_s, tz=UTC)
         if due_at > at + SOON:
             continue
         since = max(row.known_since for row in forecasts if row.known_since is not None)
-        yield _maker(piece), _cover_about(piece, steps[0].cover), due_at, since
+        yield _maker(piece), _cover_about(piece, steps[0]), due_at, since
 
 
-def _cover_about(piece: Piece, cover: Cover) -> About:
+def _cover_about(piece: Piece, step: Step) -> About:
     where = f", {piece.place.name}" if piece.place is not None else ""
-    verb = words.VERBS[cover].capitalize()
+    verb = step.words.capitalize()
     return About(
         cause=CHANGE,
         grade="C",

@@ -86,6 +86,7 @@ def shown_join(row: JoinRow) -> Shown:
         "reason": _join_reason(row),
         "window": shown_window(row.windows.join),
         "until": instant(row.windows.join.closes.p50_s),
+        "cover_next": _cover_next(row.covering),
         "confidence": confidence(row.checks),
         "clash_id": row.clash_id,
     }

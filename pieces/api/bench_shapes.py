@@ -120,6 +120,7 @@ class JoinRowOut(serializers.Serializer[Any]):
     reason = serializers.CharField()
     window = WindowOut(allow_null=True)
     until = serializers.DateTimeField(allow_null=True)
+    cover_next = CoverStepOut(allow_null=True, help_text="what brings its parts to meet")
     confidence = ConfidenceOut()
     clash_id = serializers.UUIDField(allow_null=True)
 

@@ -7,7 +7,7 @@ from typing import Any
 from rest_framework import serializers
 
 from pieces.domain.covering import Level
-from pieces.domain.covering.words import CALIBRATED, VERBS
+from pieces.domain.covering.words import CALIBRATED
 from pieces.domain.drying import Cover
 from pieces.queries.covering import Covering
 
@@ -28,6 +28,9 @@ class CrackingOut(serializers.Serializer[Any]):
 class CoverStepOut(serializers.Serializer[Any]):
     at = serializers.DateTimeField()
     cover = serializers.ChoiceField(choices=[cover.value for cover in Cover])
+    part_ids = serializers.ListField(
+        child=serializers.UUIDField(), help_text="the parts it is about; none: the whole piece"
+    )
     words = serializers.CharField()
 
 
@@ -49,28 +52,30 @@ class CoveringOut(serializers.Serializer[Any]):
 
     cracking = CrackingOut(allow_null=True)
     steps = CoverStepOut(many=True)
-    ahead = serializers.CharField(allow_blank=True)
     meeting = MeetingOut(allow_null=True)
     thin = ThinOut(allow_null=True)
 
 
 def shown_covering(covering: Covering) -> Shown:
     """Return all that is told of covering a piece."""
-    told = covering.advice
     return {
         "cracking": {
-            "now": told.now.value,
-            "peak": told.peak.value,
+            "now": covering.now.value,
+            "peak": covering.peak.value,
             "reason": covering.reason,
             "note": CALIBRATED,
         }
-        if told is not None
+        if covering.now is not None and covering.peak is not None
         else None,
         "steps": [
-            {"at": instant(step.at_s), "cover": step.cover.value, "words": VERBS[step.cover]}
-            for step in (told.steps if told is not None else ())
+            {
+                "at": instant(step.at_s),
+                "cover": step.cover.value,
+                "part_ids": [str(part) for part, _ in step.parts],
+                "words": step.words,
+            }
+            for step in covering.steps
         ],
-        "ahead": covering.ahead,
         "meeting": {
             "opens": instant(covering.meeting.opens_s),
             "closes": instant(covering.meeting.closes_s),

@@ -14,7 +14,7 @@ That is a rule of thumb made into a number [calibrated], not a strength that any
 from pieces.domain.covering.cracking import HIGH, LIMIT, WATCH, Level, crack_index, level
 from pieces.domain.covering.meeting import Meeting, PartNow, meet
 from pieces.domain.covering.plan import CoverPlan, CoverStep, PieceNow, plan_covers
-from pieces.domain.covering.unequal import drying_first
+from pieces.domain.covering.unequal import Levelling, PartLine, drying_first, held_back, level_out
 
 __all__ = [
     "HIGH",
@@ -23,12 +23,16 @@ __all__ = [
     "CoverPlan",
     "CoverStep",
     "Level",
+    "Levelling",
     "Meeting",
+    "PartLine",
     "PartNow",
     "PieceNow",
     "crack_index",
     "drying_first",
+    "held_back",
     "level",
+    "level_out",
     "meet",
     "plan_covers",
 ]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -56,14 +56,6 @@ def advice(kept: Mapping[str, Any]) -> Advice:
     """Return what may be shown of a plan that `kept_plan` kept."""
     steps = tuple(CoverStep(step["at_s"], Cover(step["cover"])) for step in kept["steps"])
     return Advice(level(kept["index_now"]), level(kept["peak"]), steps, kept["ends_s"])
-
-
-def worst(of_parts: Sequence[Mapping[str, Any]]) -> Mapping[str, Any]:
-    """Return the kept plan of the part that is nearest to cracking: the piece has one cover.
-
-    Raises `ValueError` without parts.
-    """
-    return max(of_parts, key=lambda kept: float(kept["peak"]))
 
 
 def kept_meeting(meeting: Meeting) -> Kept:

@@ -53,11 +53,11 @@ class TestPlan:
     def test_covers_a_thick_tile_loosely_before_it_cracks_and_opens_it_again(self, thick) -> None:
         found = told(thick)
 
-        assert found.advice is not None
-        assert found.advice.peak.value == "high"
-        assert "20 mm thick, open, in dry air" in found.reason
-        assert found.advice.steps[0].cover.value == "loose"
-        assert found.advice.steps[-1].cover.value == "open"
+        assert found.now is not None
+        assert found.peak.value == "high"
+        assert "uneven, 8 to 20 mm, open, in dry air" in found.reason
+        assert found.steps[0].cover.value == "loose"
+        assert found.steps[-1].cover.value == "open"
 
     def test_is_calm_once_it_is_covered(self, thick, maker) -> None:
         before = told(thick)
@@ -65,9 +65,9 @@ class TestPlan:
 
         found = told(thick)
 
-        assert before.advice is not None
-        assert found.advice is not None
-        assert found.advice.peak.value == "low"
+        assert before.now is not None
+        assert found.now is not None
+        assert found.peak.value == "low"
 
     def test_changes_covers_only_while_somebody_is_in(self, thick, studio) -> None:
         for weekday in range(7):
@@ -77,10 +77,8 @@ class TestPlan:
 
         found = told(thick)
 
-        assert found.advice is not None
-        hours = [
-            datetime.fromtimestamp(step.at_s, tz=NOW.tzinfo).hour for step in found.advice.steps
-        ]
+        assert found.now is not None
+        hours = [datetime.fromtimestamp(step.at_s, tz=NOW.tzinfo).hour for step in found.steps]
         assert hours
         assert all(8 <= hour < 18 for hour in hours)
 
@@ -105,7 +103,7 @@ class TestPlan:
         cupboard = factories.place(studio, "Damp cupboard", kind="cupboard")
         moves.move(act=act(maker[0], NOW - timedelta(hours=1)), pieces=[thick], place=cupboard)
 
-        assert told(thick).advice is None
+        assert told(thick).now is None
 
     def test_says_nothing_of_clay_in_its_mould(self, kit, maker, room) -> None:
         pressed = kits.press(
@@ -114,7 +112,7 @@ class TestPlan:
 
         found = told(pressed.pieces[0])
 
-        assert found.advice is None
+        assert found.now is None
         assert found.meeting is None
 
 
@@ -132,6 +130,43 @@ class TestMeeting:
         assert found.meeting is not None
         assert found.meeting.opens_s is not None
         assert found.meeting.closes_s is None or found.meeting.closes_s > found.meeting.opens_s
+
+
+class TestAhead:
+    """A boat whose body is 12 mm and whose handle is a rod of 9 mm, joined and left open."""
+
+    @pytest.fixture
+    def boat(self, kit, maker, room) -> Piece:
+        boat = kits.pressed_boat(kit, maker[0], at=PRESSED)
+        kit.boat.parts.filter(role="handle").update(shape="rod", thickest_mm=9.0, thinnest_mm=9.0)
+        kit.boat.parts.filter(role="body").update(thickest_mm=12.0, thinnest_mm=12.0)
+        Piece.objects.filter(pk=boat.pk).update(place=room)
+        out(boat, maker, "body", -5.0)
+        out(boat, maker, "handle", -5.0)
+        joined = act(maker[0], NOW - timedelta(hours=4))
+        parts.record_event(act=joined, part=kits.part_of(boat, "handle"), kind="joined")
+        return boat
+
+    def test_covers_the_handle_alone_and_lets_it_stand_like_the_body_later(
+        self, boat, maker
+    ) -> None:
+        handle = kits.part_of(boat, "handle")
+
+        open_all_over = told(boat)
+        told_to = act(maker[0], NOW - timedelta(hours=1))
+        covers.cover_parts(act=told_to, parts=[handle], state="loose")
+        covered = told(boat)
+
+        assert "The handle, 9 mm, dries ahead of the body." in open_all_over.reason
+        assert open_all_over.peak is not None
+        assert open_all_over.peak.value != "low"
+        first = open_all_over.steps[0]
+        assert (first.words, first.parts) == (
+            "cover the handle loosely",
+            ((handle.pk, "handle"),),
+        )
+        assert "handle" not in covered.reason
+        assert all(step.words != first.words for step in covered.steps)
 
 
 class TestThin:

@@ -4,7 +4,7 @@ import json
 import math
 
 from pieces.domain.covering import CoverPlan, CoverStep, Level, Meeting
-from pieces.domain.covering.keeping import advice, kept_meeting, kept_plan, met, worst
+from pieces.domain.covering.keeping import advice, kept_meeting, kept_plan, met
 from pieces.domain.drying import Cover, Quantiles, Window
 
 STEPS = (CoverStep(3600, Cover.LOOSE), CoverStep(90_000, Cover.OPEN))
@@ -23,13 +23,6 @@ class TestAdvice:
         assert found.steps == STEPS
         assert found.ends_s == 100_000
         assert not any(isinstance(value, float) for value in (found.now, found.peak))
-
-
-class TestWorst:
-    def test_is_the_part_that_is_nearest_to_cracking(self) -> None:
-        calm = kept_plan(CoverPlan((), 0.1, 0.2, 0.3, None))
-
-        assert worst([calm, kept_plan(PLAN)]) == kept_plan(PLAN)
 
 
 class TestMet:
