@@ -1,6 +1,7 @@
 """The drying estimates in simulated studios: as sure as they say and as near as they should be."""
 
 import math
+from collections.abc import Iterator
 
 import numpy as np
 import pytest
@@ -47,21 +48,18 @@ class TestMake:
         assert foreseen <= piece.foreseen.pressed_at_s + 3600
 
 
+@pytest.fixture(scope="module", params=[AS_THE_MODEL, MISSPECIFIED], ids=lambda law: law.name)
+def guesses(request) -> Iterator[list[Guess]]:
+    engine.use(engine.compiled())
+    yield [found for i in range(STUDIOS) for found in judge(SEED + i, request.param)]
+    engine.use(plain)
+
+
 @pytest.mark.slow
 class TestTheShippedDesign:
     """The design's own aims: 75 to 85 % inside; errors no worse than 28, 18, 14 and 12 %."""
 
     WORST = {0: 0.28, 3: 0.18, 10: 0.14, 30: 0.12}
-
-    @pytest.fixture(scope="class", autouse=True)
-    def kernel(self):
-        engine.use(engine.compiled())
-        yield
-        engine.use(plain)
-
-    @pytest.fixture(scope="class", params=[AS_THE_MODEL, MISSPECIFIED], ids=lambda law: law.name)
-    def guesses(self, request) -> list[Guess]:
-        return [found for i in range(STUDIOS) for found in judge(SEED + i, request.param)]
 
     @pytest.mark.parametrize("after", AFTER)
     def test_is_as_sure_as_it_says(self, guesses: list[Guess], after: int) -> None:
