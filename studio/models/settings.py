@@ -19,6 +19,8 @@ class FeeMeasured(models.TextChoices):
 class StudioSettings(models.Model):
     """The limits and habits of one studio; every figure is a setting, not a constant."""
 
+    export_order = 20
+
     studio = models.OneToOneField(
         Studio, primary_key=True, on_delete=models.PROTECT, related_name="settings"
     )

@@ -54,6 +54,10 @@ class TestExports:
 
         assert row["air_c"] == "-3.5"
 
+    def test_hold_the_limits_of_this_studio_and_nothing_of_another(self, archive, studio):
+        assert [row["studio_id"] for row in rows(archive, "studiosettings.csv")] == [str(studio.pk)]
+        assert "Theirs" not in archive.read("design.csv").decode()
+
     def test_hold_the_photos_under_their_digest(self, archive):
         (row,) = rows(archive, "photo.csv")
 
