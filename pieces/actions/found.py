@@ -92,9 +92,10 @@ def find(*, act: Act, given: dict[str, Any]) -> FoundPiece:
 
 @transaction.atomic
 def ask(*, act: Act, found: FoundPiece, whom: Iterable[Member]) -> FoundPiece:
-    """Ask people whether it is theirs, by a reminder each. Raises `EndedAlready`."""
+    """Ask people whether it is theirs, each once however often. Raises `EndedAlready`."""
     found = _open_one(found)
-    asked = list(whom)
+    before = queries.asked_of(found)
+    asked = [person for person in whom if person.pk not in before]
     where = f", {found.place.name}" if found.place else ""
     for person in asked:
         reminders.set_for(
@@ -113,7 +114,7 @@ def ask(*, act: Act, found: FoundPiece, whom: Iterable[Member]) -> FoundPiece:
             due_at=act.written_at,
             at=act.written_at,
         )
-    _write(act, "asked_whose", found, {"people": [person.pk for person in asked]})
+    _write(act, queries.ASKED, found, {"people": [person.pk for person in asked]})
     return found
 
 

@@ -93,6 +93,7 @@ class FoundView(StudioView):
                 }
                 for one in (queries.likely_owners_of(row) if is_open else ())
             ],
+            "asked": sorted(queries.asked_of(row), key=str),
             "claims": [shown_claim(claim) for claim in claims],
             "may": {
                 "give_back": is_open and bool(claims) and (len(claims) == 1 or self.may_settle),

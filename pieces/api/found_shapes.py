@@ -132,6 +132,9 @@ class FoundMayOut(Shape):
 
 class FoundWholeOut(FoundOut):
     candidates = LikelyOwnerOut(many=True)
+    asked = serializers.ListField(
+        child=serializers.UUIDField(), help_text="Who was asked already; each is asked once."
+    )
     claims = ClaimOut(many=True)
     may = FoundMayOut()
     notice_words = serializers.CharField()

@@ -11,11 +11,12 @@ from django.db.models import Q, QuerySet
 from pieces.domain import likely_owners
 from pieces.domain.likely_owners import Found, Recorded
 from pieces.models import Claim, FoundPiece, Move, Piece, StageEvent
-from studio.models import Member, Place, Studio
+from studio.models import JournalEntry, Member, Place, Studio
 
 GONE = ("delivered",)
 LOST_FOR_GOOD = ("scrapped", "let_go")
 LOOKED_AT = 400
+ASKED = "asked_whose"
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +42,14 @@ def claims_of(found: Iterable[FoundPiece]) -> "QuerySet[Claim]":
     rows: Any = Claim.objects.filter(found__in=[row.pk for row in found]).standing()
     told: QuerySet[Claim] = rows.select_related("member", "piece__design", "entry")
     return told.order_by("entry__seq")
+
+
+def asked_of(found: FoundPiece) -> set[UUID]:
+    """Return the ids of those who were asked already whether a thing is theirs. One query."""
+    entries = JournalEntry.objects.filter(
+        studio=found.studio_id, verb=ASKED, subjects__subject_id=found.pk
+    )
+    return {UUID(pk) for facts in entries.values_list("facts", flat=True) for pk in facts["people"]}
 
 
 def likely_owners_of(found: FoundPiece) -> list[Likely]:

@@ -122,7 +122,7 @@ class TestCandidates:
 
         assert len(found["candidates"]) == 3
 
-    def test_are_told_once(self, studio, join, rack, technician):
+    def test_are_told_once(self, studio, join, rack, technician, clock):
         person, client = join(studio, ["maker"], "Fay")
         stood(person, rack, "A01")
         found = find(technician[1], rack).json()["found"]
@@ -131,6 +131,8 @@ class TestCandidates:
         for _ in range(2):
             answer = factories.sent(technician[1], path, {"member_ids": [str(person.pk)]})
             assert answer.status_code == 201
+            assert answer.json()["found"]["asked"] == [str(person.pk)]
+            clock.now += timedelta(days=1)
 
         reminder = Reminder.objects.get(person=person)
         assert reminder.title == "Is this yours? beaker, no mark, Rack B2."

@@ -14,6 +14,6 @@ export function foundRow(change: Partial<FoundRow> = {}): FoundRow {
 export function foundWhole(change: Partial<FoundWhole> = {}): FoundWhole {
   return {
     ...foundRow(), candidates: [{ member: { id: "bram", first_name: "Bram", initials: "BT" }, piece: { id: "t23", mark: "T23", noun: "tile", state_words: "drying, tucked in" }, why: ["was last on Rack D3", "the same size"] }],
-    claims: [], may: { dispose: false, give_back: false }, notice_words: "kept until 29 Nov 2026", ...change,
+    asked: [], claims: [], may: { dispose: false, give_back: false }, notice_words: "kept until 29 Nov 2026", ...change,
   };
 }

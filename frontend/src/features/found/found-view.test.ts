@@ -25,9 +25,9 @@ describe("the list", () => {
 });
 
 describe("one found thing", () => {
-  it("remembers whom this phone asked and that it was claimed here", () => {
-    const view = foundView(foundWhole(), 100, [kept("asked_owners", { found_id: "f1", member_ids: "bram jun" }), kept("claimed", { found_id: "f1" }, { id: "a2" })]);
-    expect([...view.asked]).toEqual(["bram", "jun"]);
+  it("remembers who was asked, here and elsewhere, and that it was claimed here", () => {
+    const view = foundView(foundWhole({ asked: ["nessa"] }), 100, [kept("asked_owners", { found_id: "f1", member_ids: "bram jun" }), kept("claimed", { found_id: "f1" }, { id: "a2" })]);
+    expect([...view.asked]).toEqual(["nessa", "bram", "jun"]);
     expect([view.isClaimedHere, view.found.claims_count]).toEqual([true, 1]);
   });
 

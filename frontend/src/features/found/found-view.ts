@@ -42,7 +42,7 @@ export interface FoundView {
   found: FoundWhole;
   /** Said here and not heard yet. */
   kept: { id: string; words: string }[];
-  /** Whom this phone asked. */
+  /** Who was asked, by the studio's word and on this phone. */
   asked: ReadonlySet<string>;
   isClaimedHere: boolean;
 }
@@ -52,7 +52,7 @@ export function foundView(snapshot: FoundWhole, seq: number, acts: readonly Kept
   return {
     found: own.reduce(after, snapshot),
     kept: own.filter((act) => act.state === "waiting").map(({ id, about, words }) => ({ id, words: about["said"] ?? words })),
-    asked: new Set(own.filter((act) => act.verb === "asked_owners").flatMap((act) => (act.about["member_ids"] ?? "").split(" "))),
+    asked: new Set([...snapshot.asked, ...own.filter((act) => act.verb === "asked_owners").flatMap((act) => (act.about["member_ids"] ?? "").split(" "))]),
     isClaimedHere: own.some((act) => act.verb === "claimed"),
   };
 }
