@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document a39fbcd5a4aba1e5819a677e84f3d863cc8c1732a33398665b12f2c36718c58f
-// types 82a1d2322499fc27c8d192d65fb5550d713f6ac7bd6901785b55bba66d7c85f5
+// document 55b9e09e157a8ed71786a58d2adc89015b9f7146c013080aa1e205e10a89d8ea
+// types d38221bf42bb6306dbf740c59e925b252d62b7a7376957dbd9df0387b29df107
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -4021,7 +4021,6 @@ export interface components {
         };
         /** @description What is advised on covering a piece; no `cracking` while none of it stands in the air. */
         CoveringOut: {
-            ahead: string;
             cracking: components["schemas"]["CrackingOut"] | null;
             meeting: components["schemas"]["MeetingOut"] | null;
             steps: components["schemas"]["CoverStepOut"][];
@@ -4095,6 +4094,8 @@ export interface components {
              * @enum {string}
              */
             cover: "open" | "loose" | "tucked" | "sealed";
+            /** @description the parts it is about; none: the whole piece */
+            part_ids: string[];
             words: string;
         };
         CrackingOut: {
@@ -5040,6 +5041,8 @@ export interface components {
             results: components["schemas"]["FoundOut"][];
         };
         FoundWholeOut: {
+            /** @description Who was asked already; each is asked once. */
+            asked: string[];
             body: components["schemas"]["BodyNamedOut"] | null;
             candidates: components["schemas"]["LikelyOwnerOut"][];
             claims: components["schemas"]["ClaimOut"][];
@@ -5405,6 +5408,8 @@ export interface components {
             /** Format: uuid */
             clash_id: string | null;
             confidence: components["schemas"]["ConfidenceOut"];
+            /** @description what brings its parts to meet */
+            cover_next: components["schemas"]["CoverStepOut"] | null;
             maker: components["schemas"]["PersonNamedOut"] | null;
             mine: boolean;
             parts: components["schemas"]["PartNamedOut"][];
@@ -15905,8 +15910,6 @@ export interface operations {
         responses: {
             201: {
                 headers: {
-                    [name: string]: unknown;
-                }         headers: {
                     [name: string]: unknown;
                 };
                 content: {
