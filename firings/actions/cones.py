@@ -1,4 +1,4 @@
-"""Witness cones as they were found, and the cone that a piece waits for."""
+"""Witness cones as they were found, the cone that a piece waits for, and its turn for it."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -7,7 +7,8 @@ from uuid import uuid5
 from django.db import transaction
 
 from firings.domain.cones import read_cone
-from firings.models import FiringTicket, Load, WitnessCone
+from firings.domain.load_rules import ReasonWanted
+from firings.models import FiringTicket, Load, QueueTurn, WitnessCone
 from pieces.models import Piece
 from studio.actions import journal
 from studio.models import Act
@@ -85,4 +86,26 @@ def ask_for(*, act: Act, piece: Piece, given: TicketGiven) -> FiringTicket:
         words=given.words,
         fault=given.fault,
         mended=mended,
+    )
+
+
+@transaction.atomic
+def put_first(*, act: Act, piece: Piece, kind: str, reason: str) -> QueueTurn:
+    """Set the rule of the queue aside for the next firing of a piece; all can read why.
+
+    Raises `ReasonWanted`.
+    """
+    if not reason.strip():
+        raise ReasonWanted("Whoever waits behind it will ask. Say why.", field="reason")
+    entry = journal.write(
+        act=act, verb="put_first", subjects=[("piece", piece.pk)], facts={"kind": kind}
+    )
+    return QueueTurn.objects.create(
+        id=act.id,
+        studio=act.studio,
+        entry=entry,
+        happened_at=act.happened_at,
+        piece=piece,
+        kind=kind,
+        reason=reason.strip(),
     )

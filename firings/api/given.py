@@ -187,6 +187,13 @@ class TicketIn(ActIn):
     )
 
 
+class TurnIn(ActIn):
+    """A piece is put first for its next firing of a kind, with a reason that all can read."""
+
+    kind = serializers.ChoiceField([FiringKind.BISQUE.value, FiringKind.GLAZE.value])
+    reason = words()
+
+
 class LoadFilterIn(Shape):
     state = serializers.CharField(
         required=False, help_text="One or several of the states, with commas between."

@@ -33,9 +33,17 @@ from studio.permissions import P
 from studio.queries import journal
 
 from .base import LoadView
-from .given import FitFilterIn, QueueFilterIn, TicketIn
+from .given import FitFilterIn, QueueFilterIn, TicketIn, TurnIn
 from .shapes import CoolingOut
-from .shapes_queue import CouldGoOut, FiringTicketOut, FitOut, QueueOut, TicketActOut
+from .shapes_queue import (
+    CouldGoOut,
+    FiringTicketOut,
+    FitOut,
+    QueueOut,
+    QueueTurnOut,
+    TicketActOut,
+    TurnActOut,
+)
 from .shown import shown_size
 from .shown_kilns import Shown, shown_opening, shown_words
 from .shown_picture import shown_picture
@@ -153,6 +161,24 @@ class TicketList(QueueView):
         return self.once(TicketIn, work)
 
 
+class TurnList(QueueView):
+    """Who settles loads may set the rule aside for a piece; everybody reads why."""
+
+    needs = {"POST": P.SETTLE_LOADS}
+
+    @extend_schema(request=TurnIn, responses={201: TurnActOut})
+    def post(self, request: Request, piece_id: UUID) -> Response:
+        """Put a piece first for its next firing of a kind."""
+        piece = self.find(Piece, id=piece_id, is_undone=False)
+
+        def work(given: Given, act: Act) -> Mapping[str, object]:
+            names = ("kind", "reason")
+            row = cones.put_first(act=act, piece=piece, **{name: given[name] for name in names})
+            return {"turn": QueueTurnOut(row).data}
+
+        return self.once(TurnIn, work)
+
+
 def _shown_group(group: Group, shown: Iterable[Shown]) -> Shown:
     rows = iter(shown)
     return {
@@ -187,6 +213,7 @@ def _shown_waiting(row: Waiting, mine: set[UUID], limit_mm: float) -> Shown:
         "thickest_mm": row.thickest_mm,
         "warnings": [{"code": thick.code, "detail": thick.detail}] if thick else [],
         "reason": row.reason,
+        "is_put_first": row.is_put_first,
         "ticket": _shown_ticket(ticket) if ticket is not None else None,
     }
 

@@ -47,6 +47,7 @@ class QueueRowOut(Shape):
     thickest_mm = serializers.FloatField(allow_null=True)
     warnings = WordOut(many=True)
     reason = serializers.CharField()
+    is_put_first = serializers.BooleanField(help_text="Somebody set the rule aside for it.")
     ticket = TicketBriefOut(allow_null=True)
 
 
@@ -174,6 +175,16 @@ class FiringTicketOut(Shape):
 class TicketActOut(ActOut):
     ticket = FiringTicketOut()
     warnings = WordOut(many=True)
+
+
+class QueueTurnOut(Shape):
+    id = serializers.UUIDField()
+    kind = serializers.CharField()
+    reason = serializers.CharField()
+
+
+class TurnActOut(ActOut):
+    turn = QueueTurnOut()
 
 
 class RetractionOut(ActOut):

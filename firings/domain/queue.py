@@ -21,7 +21,10 @@ ROUNDING_L: Final = 1e-9
 
 @dataclass(frozen=True, slots=True)
 class Ask:
-    """Ware that waits for a firing. Days are those of the studio; volumes in litres."""
+    """Ware that waits for a firing. Days are those of the studio; volumes in litres.
+
+    `put_first` says who set the rule aside for it, and why; "" where nobody did.
+    """
 
     id: UUID
     maker: str
@@ -29,6 +32,7 @@ class Ask:
     waiting_since: date
     litres: float
     maker_litres_this_month: float = 0.0
+    put_first: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,13 +102,16 @@ def is_promised_soon(ask: Ask, today: date) -> bool:
     return ask.due_date is not None and (ask.due_date - today).days <= PROMISE_DAYS
 
 
-def _key(ask: Ask, today: date) -> tuple[bool, date, date, float, UUID]:
+def _key(ask: Ask, today: date) -> tuple[bool, bool, date, date, float, UUID]:
     is_soon = is_promised_soon(ask, today)
     due = ask.due_date if is_soon and ask.due_date is not None else date.max
-    return not is_soon, due, ask.waiting_since, ask.maker_litres_this_month, ask.id
+    rule = (not is_soon, due, ask.waiting_since, ask.maker_litres_this_month, ask.id)
+    return not ask.put_first, *rule
 
 
 def _reason(ask: Ask, before: Ask | None, today: date) -> str:
+    if ask.put_first:
+        return f"Put first by {ask.put_first}"
     days = waits_days(ask, today)
     if is_promised_soon(ask, today):
         assert ask.due_date is not None  # or it were not promised soon
@@ -112,8 +119,13 @@ def _reason(ask: Ask, before: Ask | None, today: date) -> str:
     waited = "Came today." if days == 0 else f"Has waited {days} day{'s' * (days != 1)}."
     if before is None:
         return f"{waited} Nothing here is promised inside {PROMISE_DAYS} days."
+    if before.put_first:
+        return f"{waited} After what was put first."
     if is_promised_soon(before, today):
         return f"{waited} After what is promised inside {PROMISE_DAYS} days."
+    if before.maker == ask.maker:
+        longer = "as long" if before.waiting_since == ask.waiting_since else "longer"
+        return f"{waited} Another of {ask.maker}'s has waited {longer}."
     if before.waiting_since == ask.waiting_since:
         return (
             f"{waited} As long as {before.maker}'s; {ask.maker} has fired "
@@ -128,7 +140,8 @@ def _why_put_off(ask: Ask, taken: Sequence[Ranked], left_l: float) -> str:
     if not taken:
         return f"Too much for this layer: {needs}."
     first = taken[-1]
-    return f"After {first.ask.maker}'s ({first.reason.removesuffix('.')}): {needs}."
+    whose = "another of " if first.ask.maker == ask.maker else ""
+    return f"After {whose}{first.ask.maker}'s ({first.reason.removesuffix('.')}): {needs}."
 
 
 def _due(due: date, today: date) -> str:

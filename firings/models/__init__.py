@@ -1,5 +1,5 @@
 from .decisions import LoadFees
-from .facts import FiringTicket, KilnReading, LoadEvent, WitnessCone
+from .facts import FiringTicket, KilnReading, LoadEvent, QueueTurn, WitnessCone
 from .kilns import Kiln, KilnEvent, Post, Shelf
 from .loads import Load, Placement
 from .programmes import FiringKind, Programme, Segment
@@ -19,6 +19,7 @@ __all__ = [
     "Placement",
     "Post",
     "Programme",
+    "QueueTurn",
     "Segment",
     "Share",
     "ShareOpened",

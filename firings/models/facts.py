@@ -109,3 +109,11 @@ class FiringTicket(FiringFact):
 
     class Meta:
         indexes = [models.Index(fields=["piece", "happened_at"], name="ticket_by_time")]
+
+
+class QueueTurn(FiringFact):
+    """Somebody set the rule of the queue aside for a piece, and said why for all to read."""
+
+    piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="queue_turns")
+    kind = models.CharField(max_length=6, choices=FiringKind)
+    reason = models.CharField(max_length=200)

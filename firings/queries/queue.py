@@ -13,7 +13,7 @@ from django.db.models import QuerySet
 from firings.domain import queue as rules
 from firings.domain.dry_evidence import Evidence
 from firings.domain.queue import Ask
-from firings.models import FiringTicket, Placement
+from firings.models import FiringTicket, Placement, QueueTurn
 from pieces.models import Piece
 from studio.domain.hours import ONE_DAY
 from studio.models import Studio
@@ -21,7 +21,7 @@ from studio.models import Studio
 from .evidence import evidence_of
 from .gate import thickest_of
 from .loads import usual_cone
-from .refires import tickets_of
+from .refires import tickets_of, turns_of
 from .sizes import Size, Sizes, measured_for
 
 KINDS: Final = ("bisque", "glaze")
@@ -44,6 +44,7 @@ class Waiting:
     thickest_mm: float | None
     ticket: FiringTicket | None
     reason: str
+    is_put_first: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,12 +118,13 @@ def _of_kind(studio: Studio, kind: str, *, at: datetime, with_drying: bool) -> l
     tickets, usual = tickets_of(pieces, kind), usual_cone(studio, kind)
     shown, thickest = evidence_of(pieces), thickest_of(pieces)
     burnt = litres_this_month(studio, at=at)
+    turns = turns_of(pieces, kind)
     by_cone: defaultdict[str, list[Piece]] = defaultdict(list)
     for piece in pieces:
         by_cone[tickets[piece.pk].cone if piece.pk in tickets else usual].append(piece)
     found = []
     for cone, rows in sorted(by_cone.items()):
-        asks = [_ask(piece, sizes.get(piece.pk), tickets, burnt, zone) for piece in rows]
+        asks = [_ask(piece, sizes.get(piece.pk), tickets, turns, burnt, zone) for piece in rows]
         by_id = {piece.pk: piece for piece in rows}
         ranked = rules.order(asks, today)
         waiting = tuple(
@@ -137,6 +139,7 @@ def _of_kind(studio: Studio, kind: str, *, at: datetime, with_drying: bool) -> l
                 thickest_mm=thickest.get(by_id[row.ask.id].design_id),
                 ticket=tickets.get(row.ask.id),
                 reason=row.reason,
+                is_put_first=bool(row.ask.put_first),
             )
             for row in ranked
         )
@@ -156,6 +159,7 @@ def _ask(
     piece: Piece,
     size: Size | None,
     tickets: dict[UUID, FiringTicket],
+    turns: dict[UUID, QueueTurn],
     burnt: dict[UUID, float],
     zone: ZoneInfo,
 ) -> Ask:
@@ -168,8 +172,15 @@ def _ask(
         due_date=due_date(piece),
         waiting_since=since.astimezone(zone).date(),
         litres=size.litres if size is not None else SMALLEST_L,
+        put_first=_turn_words(turns.get(piece.pk)),
         maker_litres_this_month=burnt.get(piece.maker_id, 0.0) if piece.maker_id else 0.0,
     )
+
+
+def _turn_words(turn: QueueTurn | None) -> str:
+    if turn is None:
+        return ""
+    return f"{turn.entry.member.first_name}: {turn.reason.rstrip('.')}."
 
 
 def due_date(piece: Piece) -> date | None:

@@ -41,6 +41,23 @@ class TestOrder:
         assert [row.ask.maker for row in ranked] == ["Nessa", "Bram"]
         assert "40 l this month, Nessa 12.5 l" in ranked[1].reason
 
+    def test_sets_the_rule_aside_for_what_was_put_first_and_says_who_and_why(self):
+        first = ask(9, "Jun", 4.0, put_first="Odile: it is for the show.")
+
+        ranked = order([BRAM, PIET, first], TODAY)
+
+        assert [row.ask.maker for row in ranked] == ["Jun", "Piet", "Bram"]
+        assert ranked[0].reason == "Put first by Odile: it is for the show."
+
+    def test_names_another_of_the_same_maker(self):
+        one, two = (ask(n, "Bram", 5.0, waiting_since=TODAY - timedelta(days=n)) for n in (5, 4))
+
+        ranked = order([one, two], TODAY)
+
+        assert ranked[1].reason == "Has waited 4 days. Another of Bram's has waited longer."
+        put_off = share(ranked, 6.0).put_off[0]
+        assert put_off.reason.startswith("After another of Bram's (")
+
     def test_says_that_a_promise_has_passed(self):
         late = ask(1, "Bram", 5.0, due_date=TODAY - timedelta(days=1))
 

@@ -160,3 +160,11 @@ export function ticketAct(piece: { id: string; mark: string }, { kind, cone, wor
     verb: "asked_for_cone", about: { piece_id: piece.id }, words: `${piece.mark}: waits for a ${kind}, cone ${cone.trim()}`,
   };
 }
+
+/** The rule of the queue is set aside for a piece; everybody reads why. */
+export function turnAct(piece: { id: string; mark: string }, kind: "bisque" | "glaze", reason: string, basedOn: number): ScreenAct {
+  return {
+    path: `pieces/${piece.id}/queue-turns/`, fields: { kind, reason: reason.trim() }, basedOn,
+    verb: "put_first", about: { piece_id: piece.id }, words: `${piece.mark}: first for a ${kind} firing`,
+  };
+}

@@ -10,7 +10,7 @@ import { ReadingScreen } from "./reading";
 const couldGo = (mark: string, more: Partial<CouldGoRow> = {}): CouldGoRow => ({
   piece: { id: `x-${mark}`, mark, noun: "tile", design_name: "barley tile", stage: "drying", state: "bone_dry", state_words: "bone dry" }, maker: PIET, mine: false, place: null,
   due_date: null, commission: null, waiting_since: "2026-10-30T09:00:00Z", waits_days: 1, litres: 1, size: null, dry_evidence: { word: "check", ok: true, detail: "" },
-  thickest_mm: null, warnings: [], reason: "Has waited 1 day.", ticket: null, fits: "fits", refused: null, ...more,
+  thickest_mm: null, warnings: [], reason: "Has waited 1 day.", is_put_first: false, ticket: null, fits: "fits", refused: null, ...more,
 });
 const damp = { code: "damp-evidence-missing", detail: "T24: Nobody has felt it bone dry or weighed it." };
 

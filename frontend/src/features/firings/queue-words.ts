@@ -42,7 +42,7 @@ export interface RowWords {
 export function queueRowWords(row: QueueRow, now: Date, zone: string): RowWords {
   const verdict = upperFirst([row.maker?.first_name, waitsWords(row.waits_days)].filter(Boolean).join(", "));
   const mind = row.warnings[0]?.detail;
-  const evidence = joinFacts(dueWords(row.due_date, now, zone), row.ticket && (row.ticket.why || row.ticket.words) && `ticket: ${joinFacts(row.ticket.why, row.ticket.words)}`, row.place?.name, row.dry_evidence.ok ? mind && shortly(mind, row.piece.mark) : shortly(row.dry_evidence.detail, row.piece.mark));
+  const evidence = joinFacts(row.is_put_first && row.reason.replace(/\.$/, ""), dueWords(row.due_date, now, zone), row.ticket && (row.ticket.why || row.ticket.words) && `ticket: ${joinFacts(row.ticket.why, row.ticket.words)}`, row.place?.name, row.dry_evidence.ok ? mind && shortly(mind, row.piece.mark) : shortly(row.dry_evidence.detail, row.piece.mark));
   return { verdict, evidence, spoken: `${row.piece.mark}, ${row.piece.noun}: ${verdict}. ${evidence.replaceAll(" · ", ", ")}. ${row.reason}` };
 }
 

@@ -18,6 +18,7 @@ import { useScreen } from "../common/use-screen";
 import { WhenHeard } from "../common/when-heard";
 import css from "./kilns.module.css";
 import { ticketAct } from "./load-acts";
+import { PutFirst } from "./put-first";
 import { FAULTS, faultOf, firedWords, MENDED, mendedOf, toggled, wasFired } from "./ticket-words";
 import type { Fault, Mended } from "./ticket-words";
 
@@ -71,6 +72,7 @@ function Ready({ answer }: { answer: PieceAnswer }) {
       )}
       <Field label="What to mind, if anything" name="words" value={words} onType={typeWords} wrong={refused.wrongAt("#/words")} />
       <p class={css.said}>It goes only on loads of that cone. Fired ware with a ticket waits to be fired again; the story keeps each firing.</p>
+      <PutFirst answer={answer} kind={kind} onSaid={() => { route(`/pieces/${piece.id}`); }} />
       <Earlier pieceId={piece.id} />
     </Screen>
   );
