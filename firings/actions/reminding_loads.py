@@ -26,6 +26,7 @@ CLOSING: Final = "load_closing"
 SETTLED: Final = "load_settled"
 CALLED_OFF: Final = "load_called_off"
 MOVED: Final = "load_moved"
+UNPLANNED: Final = "load_unplanned"
 STOPPED: Final = "load_stopped"
 OUT: Final = "ware_out"
 NEEDS_KILN: Final = "load_needs_kiln"
@@ -43,6 +44,7 @@ def tell_makers(*, studio: Studio, at: datetime) -> int:
         *_settled(studio, at),
         *_called_off(studio, at),
         *_moved(studio, at),
+        *_unplanned(studio, at),
         *_stopped(studio, at),
         *_out(studio, at),
         *_needs_kiln(studio, at),
@@ -124,6 +126,24 @@ def _moved(studio: Studio, at: datetime) -> Iterator[Wish]:
         body = f"It closes at {_clock(load.cutoff_at, studio)}. Yours in it: {marks(pieces)}."
         about = _about(MOVED, "B", load, title, body)
         yield maker, about, one.entry.written_at, turns[one.entry.pk]
+
+
+def _unplanned(studio: Studio, at: datetime) -> Iterator[Wish]:
+    """Tell those with ware in the next loads of a kiln that somebody fired without a slot."""
+    heard = affected.recently_unplanned(studio, at)
+    after = affected.next_in_kiln([one.load for one in heard])
+    inside = affected.makers_inside(after.values())
+    for one in heard:
+        following = after.get(one.load.pk)
+        if following is None:
+            continue
+        title = f"{one.load.number} was fired in {one.load.kiln} without a slot"
+        for maker, pieces in inside.get(following.pk, {}).items():
+            body = (
+                f"Yours in {following.number}, {_day(following.starts_at, studio)}: "
+                f"{marks(pieces)}. It keeps its slot; look whether the kiln is cold by then."
+            )
+            yield maker, _about(UNPLANNED, "C", one.load, title, body), one.entry.written_at
 
 
 def _stopped(studio: Studio, at: datetime) -> Iterator[Wish]:

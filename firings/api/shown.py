@@ -5,6 +5,7 @@ from uuid import UUID
 
 from firings.domain import cautions, load_rules
 from firings.domain.cautions import Caution
+from firings.domain.gate import DAMP
 from firings.models import Load, Placement
 from firings.queries.firing import LoadWhole, clock_change
 from firings.queries.gate import Gate
@@ -224,11 +225,18 @@ def _warnings(whole: LoadWhole, gate: Gate) -> list[Caution]:
     if held:
         detail = f"Two stories are told of {', '.join(held)}: settle them first."
         said.append(Caution("ware-held", detail))
+    if _is_before_fire(load) and any(DAMP in row.overrides for row in whole.placements):
+        said.append(cautions.WARM_HOLD)
     thick = [w for piece in gate.pieces for w in gate.warnings(piece) if w[0] == "thick-wall"]
-    if thick and load.kind == "bisque" and load.state in ("open", "settled", "loading"):
+    if thick and load.kind == "bisque" and _is_before_fire(load):
         detail = "Thick ware is in it: a longer hold below 100 °C would be for the whole load."
         said.append(Caution("warm-hold-for-all", detail))
     return said
+
+
+def _is_before_fire(load: Load) -> bool:
+    """Return whether it may still be lit."""
+    return load.state in (Load.State.OPEN, Load.State.SETTLED, Load.State.LOADING)
 
 
 def _cautions(load: Load) -> Sequence[Caution]:
@@ -237,5 +245,5 @@ def _cautions(load: Load) -> Sequence[Caution]:
 
 
 def _checklist(load: Load, clocks: str) -> Sequence[Caution]:
-    is_before = load.state in ("open", "settled", "loading")
-    return cautions.checklist(clocks_change=clocks) if is_before else ()
+    is_before = _is_before_fire(load)
+    return cautions.checklist(load.kind, clocks_change=clocks) if is_before else ()

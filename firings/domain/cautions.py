@@ -72,6 +72,15 @@ AT: Final[dict[str, tuple[Caution, ...]]] = {
     "unloaded": (SHARP, LOOK_AT_CONES),
     "called_off": (),
 }
+DRY_WARE: Final = Caution("dry-ware", "Every piece was weighed twice, felt, or called bone dry.")
+SHELVES_WASHED: Final = Caution(
+    "shelves-washed", "Shelves are washed, and no glaze stands on them."
+)
+WARM_HOLD: Final = Caution(
+    "warm-hold-for-damp",
+    "Ware that nobody showed to be dry is in it: hold the whole kiln below 100 °C first, and ask "
+    "the others in it.",
+)
 CHECKLIST: Final = (
     Caution("cones-on-each-shelf", "Cones on each shelf, where the spy hole shows them."),
     Caution("vent-runs", "The extractor or vent runs."),
@@ -88,8 +97,11 @@ def fired_again(*, cone: str | None, why: str) -> Caution:
     return Caution(FIRED_AGAIN.code, f"{said}{FIRED_AGAIN.detail} {asked}")
 
 
-def checklist(*, clocks_change: str) -> tuple[Caution, ...]:
-    """Return what to look at before lighting; `clocks_change` says so where they do in between."""
-    if not clocks_change:
-        return CHECKLIST
-    return (*CHECKLIST, Caution("clocks-change", clocks_change))
+def checklist(kind: str, *, clocks_change: str) -> tuple[Caution, ...]:
+    """Return what to look at before lighting a load of a kind.
+
+    `clocks_change` says so where they do in between.
+    """
+    own = {"bisque": (DRY_WARE,), "glaze": (SHELVES_WASHED,)}.get(kind, ())
+    clocks = (Caution("clocks-change", clocks_change),) if clocks_change else ()
+    return (*own, *CHECKLIST, *clocks)

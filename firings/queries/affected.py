@@ -11,7 +11,7 @@ from firings.models import Load, LoadEvent
 from pieces.models import Piece
 from studio.models import JournalEntry, JournalSubject, Member, Studio
 
-from .loads import listed, placements_of
+from .loads import COMING, listed, placements_of
 from .queue import Waiting, groups
 
 RECENT: Final = timedelta(hours=24)
@@ -42,9 +42,31 @@ def recent_events(studio: Studio, kinds: Iterable[str], at: datetime) -> list[He
 
 def recently_moved(studio: Studio, at: datetime) -> list[Heard]:
     """Return loads whose slot or kiln was changed in the last day. Two queries."""
+    return _recent(studio, "moved_load", at)
+
+
+def recently_unplanned(studio: Studio, at: datetime) -> list[Heard]:
+    """Return loads that were written down in the last day, fired without a slot. Two queries."""
+    return [one for one in _recent(studio, "opened_load", at) if one.load.is_unplanned]
+
+
+def next_in_kiln(loads: Iterable[Load]) -> dict[UUID, Load]:
+    """Return the next coming load of the kiln of each load, by its id. One query for each."""
+    found = {}
+    for load in loads:
+        rows = listed(load.studio).filter(
+            kiln=load.kiln_id, state__in=COMING, starts_at__gte=load.starts_at
+        )
+        following = rows.exclude(pk=load.pk).order_by("starts_at", "id").first()
+        if following is not None:
+            found[load.pk] = following
+    return found
+
+
+def _recent(studio: Studio, verb: str, at: datetime) -> list[Heard]:
     rows = JournalSubject.objects.filter(
         entry__studio=studio,
-        entry__verb="moved_load",
+        entry__verb=verb,
         entry__written_at__gt=at - RECENT,
         kind="load",
     )

@@ -125,6 +125,21 @@ class TestMoved:
         assert "T7" in row.body
 
 
+class TestUnplanned:
+    def test_tells_those_in_the_next_load_of_that_kiln_once(self, yard, maker):
+        load = yards.load(yard)
+        put(load, maker[0], tile(yard, maker[0], mark="T7"))
+        fired = yards.load(yard, starts_at=NOW - 20 * HOUR, made_at=NOW, is_unplanned=True)
+
+        sweep(yard, NOW + MINUTE)
+        sweep(yard, NOW + HOUR)
+
+        (row,) = told("load_unplanned")
+        assert (row.person, row.object_mark) == (maker[0], fired.number)
+        assert f"Yours in {load.number}" in row.body
+        assert "T7" in row.body
+
+
 class TestStopped:
     def test_tells_technicians_at_once_and_makers_until_it_is_decided(
         self, yard, maker, technician

@@ -23,8 +23,15 @@ def test_every_event_of_a_load_has_its_cautions():
 
 
 def test_the_checklist_names_a_change_of_the_clocks():
-    plain = cautions.checklist(clocks_change="")
-    changed = cautions.checklist(clocks_change="They go back.")
+    plain = cautions.checklist("glaze", clocks_change="")
+    changed = cautions.checklist("glaze", clocks_change="They go back.")
 
     assert changed[:-1] == plain
     assert changed[-1].detail == "They go back."
+
+
+def test_the_checklist_asks_for_dry_ware_before_a_bisque_and_clean_shelves_before_a_glaze():
+    first = {kind: cautions.checklist(kind, clocks_change="")[0] for kind in ("bisque", "glaze")}
+
+    assert first == {"bisque": cautions.DRY_WARE, "glaze": cautions.SHELVES_WASHED}
+    assert cautions.checklist("test", clocks_change="") == cautions.CHECKLIST
