@@ -1,12 +1,12 @@
 /** Which line is under the hand, and which comes next. */
 import type { BenchView, Line } from "./bench-overlay";
 
-export type AskedBlock = "lookNow" | "laterToday" | "later" | "joinToday";
-const ASKED: readonly AskedBlock[] = ["lookNow", "joinToday", "laterToday", "later"];
+export type AskedBlock = "lookNow" | "laterToday" | "later" | "coverNow" | "joinToday";
+const ASKED: readonly AskedBlock[] = ["lookNow", "coverNow", "joinToday", "laterToday", "later"];
 
 /** Lines one may choose, in the order drawn; what has been said already waits for nothing. */
 export function choosable(view: BenchView): Line[] {
-  const lines: Line[] = [...view.lookNow, ...view.laterToday, ...view.joinToday, ...view.pressNext, ...view.later];
+  const lines: Line[] = [...view.lookNow, ...view.coverNow, ...view.laterToday, ...view.joinToday, ...view.pressNext, ...view.later];
   return lines.filter((line) => line.said === null && !(line.kind !== "mould" && line.row.clash_id !== null));
 }
 
@@ -16,7 +16,7 @@ export function chosenOf(view: BenchView, key: string | null): Line | null {
   const wants = (line: Line): boolean => {
     switch (line.kind) {
       case "piece":
-        return view.lookNow.includes(line);
+        return view.lookNow.includes(line) || view.coverNow.includes(line);
       case "join":
         return line.row.verdict === "now";
       case "mould":

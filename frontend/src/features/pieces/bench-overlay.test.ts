@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { overlay, pieceLine, withRecents } from "./bench-overlay";
 import type { BenchView, Line, Recent } from "./bench-overlay";
-import { benchAnswer, joinRow, kept, row } from "./bench-sample";
+import { chosenOf } from "./bench-choice";
+import { benchAnswer, dryingRow, joinRow, kept, row } from "./bench-sample";
 
 const keys = (lines: readonly Line[]): string[] => lines.map((line) => line.key);
 const T26 = { part_id: "part-T26", piece_id: "piece-T26" };
@@ -32,6 +33,26 @@ describe("overlay", () => {
 
     expect(keys(view.lookNow)).toEqual(["part-J08", "part-L08"]);
     expect(view.laterToday[0]).toMatchObject({ key: "part-T26", said: { verb, how: "undercut" } });
+  });
+
+  describe("a cover that is due", () => {
+    const step = { at: benchAnswer().at, cover: "loose" as const, part_ids: ["h"], words: "cover the handle loosely" };
+    const answer = benchAnswer({ drying: [dryingRow("J06"), dryingRow("S03", { cover_next: step })], join_today: [joinRow("S04", { verdict: "wait", cover_next: step })] });
+
+    it("stands in a block of its own, out of what merely dries", () => {
+      const view = overlay(answer, []);
+
+      expect([keys(view.coverNow), keys(view.drying)]).toEqual([["piece-S03"], ["piece-J06"]]);
+      expect(chosenOf({ ...view, lookNow: [] }, null)?.key).toBe("piece-S03");
+    });
+
+    it("is done once somebody covered here, also of parts that wait to be joined", () => {
+      const view = overlay(answer, [kept("covered", { piece_id: "piece-S03" }), kept("covered", { piece_id: "piece-S04" }, { id: "other" })]);
+
+      expect(view.coverNow).toEqual([]);
+      expect(view.drying[0]).toMatchObject({ key: "piece-S03", row: { cover_next: null }, said: { verb: "covered", isKept: true } });
+      expect(view.joinToday[0]?.row.cover_next).toBeNull();
+    });
   });
 
   it("puts a row back when its act was undone before it was heard", () => {

@@ -2,11 +2,12 @@
 import type { BenchAnswer, BenchRow, JoinRow, MouldRow } from "../../api/shapes";
 import { unseenBy } from "../../offline/kept-act";
 import type { KeptAct } from "../../offline/kept-act";
+import { isDue } from "./covering-words";
 
 /** What somebody said of a line on this phone, until the studio's own rows show it. */
 export interface Said {
   actId: string;
-  verb: "demoulded" | "not_yet" | "stuck" | "joined" | "pressed";
+  verb: "demoulded" | "not_yet" | "stuck" | "joined" | "pressed" | "covered";
   at: Date;
   how: string | null;
   /** True until the studio has heard it. */
@@ -31,27 +32,36 @@ export interface BenchView {
   lookNow: PieceLine[];
   laterToday: PieceLine[];
   later: PieceLine[];
+  /** Drying, with a change of the cover due. */
+  coverNow: PieceLine[];
   joinToday: JoinLine[];
   pressNext: MouldLine[];
   drying: PieceLine[];
   readyForBisque: PieceLine[];
 }
 
-const PIECE_BLOCKS = ["lookNow", "laterToday", "later", "drying", "readyForBisque"] as const;
+const PIECE_BLOCKS = ["lookNow", "laterToday", "later", "coverNow", "drying", "readyForBisque"] as const;
 
 export const pieceLine = (row: BenchRow, said: Said | null = null): PieceLine => ({
   kind: "piece", key: row.part?.id ?? row.piece.id, row, said,
 });
 
+/** Whether the next change of its cover was due when the studio answered, or about to be. */
+function dueAt(at: string): (row: BenchRow) => boolean {
+  return ({ cover_next, clash_id }) => cover_next !== null && clash_id === null && isDue(cover_next, new Date(at));
+}
+
 export function viewOf(snapshot: BenchAnswer): BenchView {
   const lines = (rows: readonly BenchRow[]): PieceLine[] => rows.map((row) => pieceLine(row));
+  const isToCover = dueAt(snapshot.at);
   return {
     lookNow: lines(snapshot.look_now),
     laterToday: lines(snapshot.later_today),
     later: lines(snapshot.later),
     joinToday: snapshot.join_today.map((row) => ({ kind: "join", key: row.piece.id, row, said: null })),
     pressNext: snapshot.press_next.map((row) => ({ kind: "mould", key: row.set.id, row, said: null })),
-    drying: lines(snapshot.drying),
+    coverNow: lines(snapshot.drying.filter(isToCover)),
+    drying: lines(snapshot.drying.filter((row) => !isToCover(row))),
     readyForBisque: lines(snapshot.ready_for_bisque),
   };
 }
@@ -77,6 +87,15 @@ function answered(view: BenchView, act: KeptAct, verb: "demoulded" | "not_yet" |
   return moved(view, line, verb === "demoulded" ? "drying" : "laterToday", saidBy(act, verb));
 }
 
+/** What is covered dries on; what comes next of it the studio says when it has reckoned. */
+function covered(before: BenchView, act: KeptAct): BenchView {
+  const joinToday = before.joinToday.map((line) => (line.key === act.about["piece_id"] ? { ...line, row: { ...line.row, cover_next: null } } : line));
+  const view = { ...before, joinToday };
+  const line = view.coverNow.find(({ row }) => row.piece.id === act.about["piece_id"]);
+  if (!line) return view;
+  return moved(view, { ...line, row: { ...line.row, cover_next: null } }, "drying", saidBy(act, "covered"));
+}
+
 function placed(view: BenchView, pieceId: string | undefined, place: { id: string; name: string }): BenchView {
   const put = (line: PieceLine): PieceLine => (line.row.piece.id === pieceId ? { ...line, row: { ...line.row, place } } : line);
   return { ...view, ...Object.fromEntries(PIECE_BLOCKS.map((name) => [name, view[name].map(put)])) };
@@ -98,6 +117,8 @@ function after(view: BenchView, act: KeptAct): BenchView {
     case "not_yet":
     case "stuck":
       return answered(view, act, act.verb);
+    case "covered":
+      return covered(view, act);
     case "joined":
       return { ...view, joinToday: view.joinToday.map((line) => (line.key === about["piece_id"] ? { ...line, said: saidBy(act, "joined") } : line)) };
     case "pressed":
@@ -123,7 +144,7 @@ export type Recent = {
   /** Where it stood in its block. */
   place: number;
   said: Tapped;
-} & ({ block: "lookNow" | "laterToday" | "later"; line: PieceLine } | { block: "joinToday"; line: JoinLine });
+} & ({ block: "lookNow" | "laterToday" | "later" | "coverNow"; line: PieceLine } | { block: "joinToday"; line: JoinLine });
 
 function held<Kind extends Line>(lines: readonly Kind[], recents: readonly { line: Kind; place: number; said: Said }[]): Kind[] {
   const kept = [...lines];
@@ -141,13 +162,14 @@ export function withRecents(view: BenchView, recents: readonly Recent[], acts: r
   const joins = fresh.filter((recent) => recent.block === "joinToday");
   const isElsewhere = (line: PieceLine): boolean =>
     !pieces.some(({ line: held }) => held.key === line.key || (line.row.part === null && held.row.piece.id === line.row.piece.id));
-  const block = (name: "lookNow" | "laterToday" | "later"): PieceLine[] =>
+  const block = (name: "lookNow" | "laterToday" | "later" | "coverNow"): PieceLine[] =>
     held(view[name].filter(isElsewhere), pieces.filter((recent) => recent.block === name));
   return {
     ...view,
     lookNow: block("lookNow"),
     laterToday: block("laterToday"),
     later: block("later"),
+    coverNow: block("coverNow"),
     drying: view.drying.filter(isElsewhere),
     joinToday: held(view.joinToday.filter((line) => !joins.some((recent) => recent.line.key === line.key)), joins),
   };

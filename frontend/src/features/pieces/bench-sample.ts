@@ -31,7 +31,7 @@ export function dryingRow(mark: string, more: Partial<BenchRow> = {}): BenchRow 
 export function joinRow(mark: string, more: Partial<JoinRow> = {}): JoinRow {
   return {
     piece: row(mark).piece, parts: [{ id: "b", role: "body", state: "out" }, { id: "h", role: "handle", state: "out" }],
-    place: null, maker: nell, mine: true, verdict: "now", reason: "all parts likely leather-hard together", window: null, until: hours(4),
+    place: null, maker: nell, mine: true, verdict: "now", reason: "all parts likely leather-hard together", window: null, until: hours(4), cover_next: null,
     confidence: guess, clash_id: null, ...more,
   };
 }

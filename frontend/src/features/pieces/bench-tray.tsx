@@ -1,5 +1,6 @@
 /** The hand of the bench: what can be said of the chosen line. */
 import { useState } from "preact/hooks";
+import { upperFirst } from "../../domain/format";
 import { Act, MainAct, PictureAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { FaultDrawing } from "../../ui/marks";
@@ -19,6 +20,7 @@ export function BenchTray({ bench }: { bench: Bench }) {
   const close = (): void => { setStuckKey(null); };
   switch (chosen.kind) {
     case "piece":
+      if (chosen.row.part === null) return <CoverTray line={chosen} bench={bench} />;
       return stuckKey === chosen.key
         ? <FaultTray line={chosen} bench={bench} close={close} />
         : <PieceTray line={chosen} bench={bench} openFaults={() => { setStuckKey(chosen.key); }} />;
@@ -41,6 +43,18 @@ function PieceTray({ line, bench, openFaults }: { line: PieceLine; bench: Bench;
   );
 }
 
+function CoverTray({ line, bench }: { line: PieceLine; bench: Bench }) {
+  const { piece, maker, mine, cover_next, reason } = line.row;
+  const whose = !mine && maker ? `${maker.first_name}’s · ` : "";
+  const words = cover_next?.words ?? "";
+  return (
+    <Tray mark={piece.mark} markHref={`/pieces/${piece.id}`} reason={`${whose}${reason}`} isDead={bench.isDead}>
+      <MainAct spoken={`${piece.mark}: ${words}`} onPress={bench.cover}>{upperFirst(words)}</MainAct>
+      <Act href={`/pieces/${piece.id}`}>Open {piece.mark}</Act>
+    </Tray>
+  );
+}
+
 function FaultTray({ line, bench, close }: { line: PieceLine; bench: Bench; close: () => void }) {
   const { mark } = line.row.piece;
   return (
@@ -59,10 +73,11 @@ function FaultTray({ line, bench, close }: { line: PieceLine; bench: Bench; clos
 }
 
 function JoinTray({ line, bench }: { line: JoinLine; bench: Bench }) {
-  const { piece, reason, verdict } = line.row;
+  const { piece, reason, verdict, cover_next } = line.row;
   const open = <Act href={`/pieces/${piece.id}`}>Open {piece.mark}</Act>;
   return (
     <Tray mark={piece.mark} reason={reason} isDead={bench.isDead}>
+      {verdict === "wait" && cover_next && <MainAct spoken={`${piece.mark}: ${cover_next.words}`} onPress={bench.cover}>{upperFirst(cover_next.words)}</MainAct>}
       {verdict === "wait" ? <Act spoken={`${piece.mark} joined`} onPress={bench.join}>Joined</Act> : <MainAct spoken={`${piece.mark} joined`} onPress={bench.join}>Joined</MainAct>}
       {open}
     </Tray>

@@ -115,3 +115,19 @@ describe("a mould", () => {
     });
   });
 });
+
+describe("a cover that is due", () => {
+  const step = { at: hours(0), cover: "loose" as const, part_ids: ["h"], words: "cover the handle loosely" };
+
+  it("is the verdict of what dries, in its place and as it stands", () => {
+    expect(piece(dryingRow("S03", { cover_next: step }))).toMatchObject({ verdict: "Cover the handle loosely", natch: "hand" });
+  });
+
+  it("comes before the joining of parts that must wait, which say from when", () => {
+    const opens = { p10: hours(0.5), p50: hours(0.95), p90: hours(2), p_never: 0 };
+    const waits = { verdict: "wait" as const, window: { opens, closes: null } };
+
+    expect(join(joinRow("S04", waits)).verdict).toBe("From about 10:00");
+    expect(join(joinRow("S04", { ...waits, cover_next: step })).verdict).toBe("Cover the handle loosely, then from about 10:00");
+  });
+});

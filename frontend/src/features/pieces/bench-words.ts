@@ -4,7 +4,7 @@ import { clock } from "../../domain/clock";
 import { fromAbout, about, count, joinFacts, likelyRange, ordinal, percent, span, upperFirst } from "../../domain/format";
 import type { NatchKind } from "../../ui/natch";
 import type { Line, Said } from "./bench-overlay";
-import { stepWords } from "./covering-words";
+import { isDue, stepWords } from "./covering-words";
 
 export interface LineWords {
   mark: string;
@@ -33,7 +33,7 @@ export const FAULTS = {
 export type Fault = keyof typeof FAULTS;
 
 export const SAID_WORDS: Record<Said["verb"], string> = {
-  demoulded: "Out", not_yet: "Not yet", stuck: "Stuck", joined: "Joined", pressed: "Pressed",
+  demoulded: "Out", not_yet: "Not yet", stuck: "Stuck", joined: "Joined", pressed: "Pressed", covered: "Done",
 };
 
 function isFault(how: string | null): how is Fault {
@@ -75,6 +75,7 @@ function mouldVerdict(row: BenchRow, when: When): { natch: NatchKind; verdict: s
 }
 
 function dryVerdict(row: BenchRow, { now, zone }: When): { natch: NatchKind; verdict: string } {
+  if (row.cover_next && isDue(row.cover_next, now)) return { natch: "hand", verdict: upperFirst(row.cover_next.words) };
   switch (row.verdict) {
     case "ready":
       return { natch: "today", verdict: "Ready for bisque" };
@@ -95,6 +96,7 @@ function pieceEvidence(row: BenchRow, when: When): string {
   const { now } = when;
   const whose = !row.mine && row.maker?.first_name;
   if (row.part === null || row.mould === null) {
+    if (row.cover_next && isDue(row.cover_next, now)) return joinFacts(row.piece.state_words, row.place?.name, whose);
     if (row.cover_next) return joinFacts(stepWords(row.cover_next, now, when.zone), row.place?.name, whose);
     const gone = span(new Date(row.since_at), now);
     const dry = row.ready_at?.p10 ? "likely dry" : gone;
@@ -124,10 +126,19 @@ const JOIN_WORDS: Record<JoinRow["verdict"], { natch: NatchKind; verdict: string
   too_stiff: { natch: "guess", verdict: "Feel it first" },
 };
 
+/** Parts that must wait say from when; a cover that brings them to meet comes first. */
+function joinVerdict({ verdict, window, cover_next }: JoinRow, { now, zone }: When): { natch: NatchKind; verdict: string } {
+  const opens = window?.opens?.p50;
+  if (verdict !== "wait" || !opens) return JOIN_WORDS[verdict];
+  const from = fromAbout(new Date(opens), now, zone);
+  if (cover_next === null) return { natch: "next", verdict: upperFirst(from) };
+  return { natch: "hand", verdict: `${upperFirst(cover_next.words)}, then ${from}` };
+}
+
 function joinWords(row: JoinRow, said: Said | null, when: When): LineWords {
   const { mark, noun } = row.piece;
   const until = row.until && row.verdict === "now" ? `until ${about(new Date(row.until), when.now, when.zone)}` : null;
-  const told = row.clash_id !== null ? { natch: "two" as const, verdict: "Two stories" } : JOIN_WORDS[row.verdict];
+  const told = row.clash_id !== null ? { natch: "two" as const, verdict: "Two stories" } : joinVerdict(row, when);
   const parts = row.parts.map((part) => part.role).join(" + ");
   const whose = !row.mine && row.maker?.first_name;
   const evidence = row.verdict === "now" ? joinFacts(parts, until ?? row.place?.name, whose) : joinFacts(parts, row.reason, whose);

@@ -43,6 +43,7 @@ function Ready({ snapshot, heardAt }: { snapshot: BenchAnswer; heardAt: Date | n
       <p class="unseen" role="status">{bench.lastSaid && wordsOf(bench.lastSaid, now, zone).spoken}</p>
       <Block name="Look now" count={waiting} note={view.lookNow.length > 0 ? note : undefined}>{lines(view.lookNow)}</Block>
       {view.lookNow.length === 0 && <Nothing bench={bench} />}
+      {view.coverNow.length > 0 && <Block name="Cover now" count={view.coverNow.length}>{lines(view.coverNow)}</Block>}
       <Block name="Later today" count={view.laterToday.length}>{lines(view.laterToday)}</Block>
       <Block name="Join today" count={view.joinToday.length}>{lines(view.joinToday)}</Block>
       <Block name="Press next" count={view.pressNext.filter((line) => line.row.may_press).length}>{lines(view.pressNext)}</Block>
@@ -81,6 +82,6 @@ function BenchLine({ line, bench, now, zone }: { line: Line; bench: Bench; now: 
     return <Row {...words} act={undo} />;
   }
   if (line.kind === "piece" && line.row.clash_id !== null) return <Row {...words} href={`/clashes/${line.row.clash_id}`} />;
-  if (line.kind === "piece" && line.row.part === null) return <Row {...words} href={`/pieces/${line.row.piece.id}`} />;
+  if (line.kind === "piece" && line.row.part === null && !bench.view.coverNow.includes(line)) return <Row {...words} href={`/pieces/${line.row.piece.id}`} />;
   return <Row {...words} isChosen={bench.chosen?.key === line.key} onChoose={() => { bench.choose(line); }} />;
 }

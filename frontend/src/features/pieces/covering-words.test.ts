@@ -7,7 +7,7 @@ const ZONE = "Europe/London";
 const at = (hours: number): string => new Date(NOW.getTime() + hours * 3_600_000).toISOString();
 
 function covering(change: Partial<DryingAnswer["covering"]> = {}): DryingAnswer["covering"] {
-  return { cracking: { now: "low", peak: "low", reason: "Skin and inside dry together.", note: "A rule of thumb." }, steps: [], ahead: "", meeting: null, thin: null, ...change };
+  return { cracking: { now: "low", peak: "low", reason: "Skin and inside dry together.", note: "A rule of thumb." }, steps: [], meeting: null, thin: null, ...change };
 }
 
 describe("coveringFacts", () => {
@@ -25,16 +25,16 @@ describe("coveringFacts", () => {
   });
 
   it("puts the next change of the cover first and the others after it", () => {
-    const steps = [{ at: at(5), cover: "loose", words: "cover loosely" }, { at: at(29), cover: "open", words: "open" }] as const;
+    const steps = [{ at: at(5), cover: "loose", part_ids: ["handle"], words: "cover the handle loosely" }, { at: at(29), cover: "open", part_ids: [], words: "open" }] as const;
 
-    const [fact] = coveringFacts(covering({ steps: [...steps] }), NOW, ZONE);
+    const [fact] = coveringFacts(covering({ steps: steps.map((step) => ({ ...step, part_ids: [...step.part_ids] })) }), NOW, ZONE);
 
-    expect(fact?.value).toBe("Cover loosely about 14:00");
+    expect(fact?.value).toBe("Cover the handle loosely about 14:00");
     expect(fact?.note).toBe("then open Sun 1 Nov");
   });
 
   it("tells when parts meet and what brings them together", () => {
-    const meeting = { opens: at(2), closes: at(6), words: "Cover loosely the handle now, so that they come to leather-hard together." };
+    const meeting = { opens: at(2), closes: at(6), words: "Cover the handle loosely now, so that they come to leather-hard together." };
 
     const [fact] = coveringFacts(covering({ meeting }), NOW, ZONE);
 
@@ -50,6 +50,6 @@ describe("coveringFacts", () => {
 
 describe("stepWords", () => {
   it("says now for what is due", () => {
-    expect(stepWords({ at: at(0.2), cover: "loose", words: "cover loosely" }, NOW, ZONE)).toBe("cover loosely now");
+    expect(stepWords({ at: at(0.2), cover: "loose", part_ids: [], words: "cover loosely" }, NOW, ZONE)).toBe("cover loosely now");
   });
 });

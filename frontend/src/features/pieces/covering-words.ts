@@ -9,16 +9,19 @@ type Level = "low" | "watch" | "high";
 
 const LEVELS: Record<Level, string> = { low: "Low", watch: "Watch it", high: "High" };
 
-/** `cover loosely now`, or `cover loosely about 14:00`. */
-export function stepWords({ words, at }: CoverStep, now: Date, zone: string): string {
-  const when = new Date(at);
-  const isDue = when.getTime() <= now.getTime() + 30 * 60_000;
-  return isDue ? `${words} now` : `${words} ${about(when, now, zone)}`;
+/** Whether the hand may as well do it now. */
+export function isDue({ at }: CoverStep, now: Date): boolean {
+  return new Date(at).getTime() <= now.getTime() + 30 * 60_000;
+}
+
+/** `cover the handle loosely now`, or `cover loosely about 14:00`. */
+export function stepWords(step: CoverStep, now: Date, zone: string): string {
+  return isDue(step, now) ? `${step.words} now` : `${step.words} ${about(new Date(step.at), now, zone)}`;
 }
 
 /** The facts of covering a piece; nothing where it may dry as it stands. */
 export function coveringFacts(covering: Covering, now: Date, zone: string): SaidFact[] {
-  const { cracking, steps, ahead, meeting, thin } = covering;
+  const { cracking, steps, meeting, thin } = covering;
   const facts: SaidFact[] = [];
   if (cracking && (cracking.peak !== "low" || cracking.now !== "low")) {
     const calm = cracking.now === cracking.peak ? null : `${LEVELS[cracking.now].toLowerCase()} now`;
@@ -32,7 +35,6 @@ export function coveringFacts(covering: Covering, now: Date, zone: string): Said
   if (thin && new Date(thin.closes) > now) {
     facts.push({ label: "thin part", value: `Too stiff to join ${about(new Date(thin.closes), now, zone)}`, note: `${String(thin.thinnest_mm)}\u202fmm; the times above are of the thickest section` });
   }
-  if (ahead !== "") facts.push({ label: "mind", value: ahead, note: "" });
   if (meeting) facts.push({ label: "join", value: meetingTime(meeting, now, zone), note: meeting.words });
   return facts;
 }

@@ -21,7 +21,7 @@ function drying(change: Partial<DryingAnswer> = {}): DryingAnswer {
       shrinkage_ended: { p10: null, p50: null, p90: null, p_never: 0 },
       bisque: { p10: at(40), p50: at(50), p90: at(60), p_never: 0 },
     },
-    covering: { cracking: null, steps: [], ahead: "", meeting: null, thin: null }, weighed: null,
+    covering: { cracking: null, steps: [], meeting: null, thin: null }, weighed: null,
     unreachable: [], evidence: [], inputs: {}, assumed: [], sources: [], confidence: { basis: "guess", checks: 0 },
     ...change,
   };

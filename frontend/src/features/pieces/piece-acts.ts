@@ -6,6 +6,7 @@ import { quantity } from "../../domain/typed";
 import type { JsonObject } from "../../offline/kept-act";
 import type { TakenPhoto } from "../common/taken-photo";
 import type { ScreenAct } from "../common/use-outbox";
+import type { CoverStep } from "./covering-words";
 import { feelWords } from "./drying-words";
 import { COVERS } from "./stage";
 
@@ -23,6 +24,13 @@ export function cover(pieceId: string, state: CoverState): Draft {
   const word = COVERS.find((one) => one.value === state)?.words ?? state;
   const said = state === "open" ? "Uncovered" : state === "loose" ? "Covered loosely" : word;
   return { path: `pieces/${pieceId}/covers/`, fields: { state }, verb: "covered", about: { piece_id: pieceId, state }, said };
+}
+
+/** The cover that is advised next: of the parts it names, or of the whole piece. */
+export function coverStep(pieceId: string, { cover: state, part_ids, words }: CoverStep): Draft {
+  const fields: JsonObject = { state, ...(part_ids.length > 0 ? { part_ids } : {}) };
+  const about = { piece_id: pieceId, state, ...(part_ids.length > 0 ? { part_ids: part_ids.join(" ") } : {}) };
+  return { path: `pieces/${pieceId}/covers/`, fields, verb: "covered", about, said: `Done: ${words}` };
 }
 
 export function check(pieceId: string, feel: Feel, part: PartWhole | null): Draft {

@@ -16,6 +16,8 @@ export interface PieceView {
   answer: PieceAnswer;
   /** Newest first, as the story is. */
   kept: KeptTelling[];
+  /** Covered or opened here, which the studio has not reckoned with yet. */
+  isCovered: boolean;
 }
 
 function happenedAt(act: KeptAct): string {
@@ -34,8 +36,21 @@ function isCover(state: string | undefined): state is CoverState {
 function covered<Brief extends PieceBrief>(piece: Brief, act: KeptAct): Brief {
   const state = act.about["state"];
   if (!isCover(state)) return piece;
+  if (act.about["part_ids"] !== undefined) return dries(piece, act);
   const words = COVERS.find((cover) => cover.value === state)?.drying ?? "";
   return { ...piece, cover: state, stage: "drying", state: "drying", state_words: words, since_at: piece.state === "drying" ? piece.since_at : happenedAt(act) };
+}
+
+/** A part of a joined piece that is covered by itself sets the piece to dry, and leaves its own cover unsaid. */
+function dries<Brief extends PieceBrief>(piece: Brief, act: KeptAct): Brief {
+  return piece.state === "joined" ? { ...piece, stage: "drying", state: "drying", state_words: "drying", since_at: happenedAt(act) } : piece;
+}
+
+/** The parts named stand otherwise than the piece; a cover of the whole ends that. */
+function partsCovered({ parts }: PieceAnswer, { about }: KeptAct): PieceAnswer["parts"] {
+  const named = about["part_ids"]?.split(" ") ?? [];
+  const whole = named.length === 0;
+  return parts.map((part) => (whole ? { ...part, cover: "" } : named.includes(part.id) ? { ...part, cover: about["state"] ?? "" } : part));
 }
 
 /** What one act makes of the row of a piece. */
@@ -68,6 +83,7 @@ function outOfMoulds(answer: PieceAnswer, act: KeptAct): PieceAnswer {
 function after(answer: PieceAnswer, act: KeptAct): PieceAnswer {
   if (act.verb === "demoulded") return outOfMoulds(withPart(answer, act.about["part_id"], "out"), act);
   const joined = act.verb === "joined" ? answer.parts.map((part) => (part.state === "out" ? { ...part, state: "joined" as const } : part)) : answer.parts;
+  if (act.verb === "covered") return { ...answer, parts: partsCovered(answer, act), piece: briefAfter(answer.piece, act) };
   return { ...answer, parts: joined, piece: briefAfter(answer.piece, act) };
 }
 
@@ -85,5 +101,5 @@ export function pieceView(snapshot: PieceAnswer, acts: readonly KeptAct[]): Piec
   const story = snapshot.story.map((telling) => (takenBack.has(telling.id) ? { ...telling, is_taken_back: true } : telling));
   const kept = mine.map((act) => ({ id: act.id, words: act.words, at: new Date(happenedAt(act)), isKept: act.state === "waiting", photoIds: photosOf(act) })).reverse();
   const photo_ids = [...new Set([...kept.flatMap((telling) => telling.photoIds), ...snapshot.photo_ids])];
-  return { answer: { ...mine.reduce(after, snapshot), story, photo_ids }, kept };
+  return { answer: { ...mine.reduce(after, snapshot), story, photo_ids }, kept, isCovered: mine.some((act) => act.verb === "covered" && !takenBack.has(act.id)) };
 }

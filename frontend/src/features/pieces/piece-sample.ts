@@ -7,7 +7,7 @@ const JUN = { id: "m1", first_name: "Jun", initials: "JH" };
 export function partSample(change: Partial<PartWhole> = {}): PartWhole {
   return {
     id: "part1", role: "body", state: "in_mould", pressed_at: "2026-10-30T16:00:00Z", out_at: null, joined_at: null, ended_at: null,
-    mould: { set_id: "set3", label: "M03", generation: 1 }, slab_block: { id: "b1", label: "BK-15" }, replaces: null, number: 1, look_again_at: null, ...change,
+    mould: { set_id: "set3", label: "M03", generation: 1 }, slab_block: { id: "b1", label: "BK-15" }, replaces: null, number: 1, look_again_at: null, cover: "", ...change,
   };
 }
 

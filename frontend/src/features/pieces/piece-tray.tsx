@@ -1,11 +1,15 @@
 /** The hand of a piece: the next step nearest the thumb, and the small things asked in the hand itself. */
 import { useState } from "preact/hooks";
+import { upperFirst } from "../../domain/format";
 import { asTyped } from "../../domain/typed";
 import { Act, Field, MainAct } from "../../ui/act";
 import { Pair, Tray } from "../../ui/frame";
 import { useSession } from "../common/session";
+import { useNow } from "../common/use-now";
 import { useGlazes } from "../papers/use-papers";
-import { check, cover, partEvent, visit, weighing } from "./piece-acts";
+import { check, cover, coverStep, partEvent, visit, weighing } from "./piece-acts";
+import { isDue } from "./covering-words";
+import type { CoverStep } from "./covering-words";
 import { feelWords } from "./drying-words";
 import { livingParts } from "./piece-words";
 import css from "./piece.module.css";
@@ -34,6 +38,7 @@ export function PieceTray({ piece }: { piece: Piece }) {
 
 /** Whose it is, when this person may only carry it. */
 function StepTray({ piece }: { piece: Piece }) {
+  const due = useDueStep(piece);
   const { view: { answer }, may, saying } = piece;
   const { state, mark, maker, id } = answer.piece;
   const living = livingParts(answer);
@@ -47,6 +52,15 @@ function StepTray({ piece }: { piece: Piece }) {
   }
   const inMould = living.find((part) => part.state === "in_mould");
   const coverAct = <Act spoken={`Cover ${mark}`} isDisabled={!may.cover} onPress={() => { piece.open("cover"); }}>Cover</Act>;
+  if (due && may.cover) {
+    return (
+      <Tray mark={mark} reason="the cover comes first" isDead={saying.isDead}>
+        <MainAct spoken={`${mark}: ${due.words}`} onPress={() => { piece.keep(coverStep(id, due)); }}>{upperFirst(due.words)}</MainAct>
+        {coverAct}
+        {isDrying && <Act spoken={`Weigh ${mark}`} isDisabled={!may.check} onPress={() => { piece.open("weigh"); }}>Weigh</Act>}
+      </Tray>
+    );
+  }
   if (isDrying) {
     return (
       <Tray isDead={saying.isDead}>
@@ -84,6 +98,16 @@ function StepTray({ piece }: { piece: Piece }) {
   }
   if (step.kind !== "spot") return <Tray isDead={saying.isDead}>{move}</Tray>;
   return <SpotTray piece={piece} spot={step.spot} isAllowed={maySpot} />;
+}
+
+/** The change of cover that is due, while nobody has changed the cover since that was reckoned. */
+function useDueStep({ view, drying }: Piece): CoverStep | null {
+  const now = useNow();
+  const [step] = drying?.covering.steps ?? [];
+  if (!drying || !step || !isDue(step, now) || view.isCovered) return null;
+  const { computed_at, evidence } = drying;
+  const isOvertaken = computed_at !== null && evidence.some((seen) => seen.kind === "cover" && new Date(seen.at) > new Date(computed_at));
+  return isOvertaken ? null : step;
 }
 
 function SpotTray({ piece, spot, isAllowed }: { piece: Piece; spot: SpotAct; isAllowed: boolean }) {

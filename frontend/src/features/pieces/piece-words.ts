@@ -3,6 +3,7 @@ import type { DryingAnswer, PartWhole, PieceAnswer, Telling } from "../../api/sh
 import { clock, date, day } from "../../domain/clock";
 import { joinFacts, span, upperFirst } from "../../domain/format";
 import { likely } from "./drying-words";
+import { COVERS } from "./stage";
 
 export interface When {
   now: Date;
@@ -37,13 +38,19 @@ export interface PartWords {
 }
 
 /** How long a part has been out matters only until it is joined and set to dry. */
+/** How a part stands that is covered otherwise than its piece. */
+function ownCover({ cover }: PartWhole): string {
+  const words = COVERS.find((one) => one.value === cover)?.words.toLowerCase();
+  return words === undefined ? "" : `, ${words}`;
+}
+
 export function partWords(part: PartWhole, { now }: When, isMade = false): PartWords {
   const at = { to_press: null, in_mould: part.pressed_at, out: part.out_at, joined: part.joined_at, scrapped: part.ended_at, replaced: part.ended_at }[part.state];
   const gone = at && (part.state === "in_mould" || part.state === "out") ? ` ${span(new Date(at), now)}` : "";
   return {
     key: part.id,
     role: part.role,
-    words: isMade && part.state === "out" ? "Out of its mould" : upperFirst(`${PART_WORDS[part.state]}${gone}`),
+    words: `${isMade && part.state === "out" ? "Out of its mould" : upperFirst(`${PART_WORDS[part.state]}${gone}`)}${ownCover(part)}`,
     mould: joinFacts(part.mould && `${part.mould.label}, generation ${String(part.mould.generation)}`, part.slab_block && `block ${part.slab_block.label}`),
     setId: part.mould?.set_id ?? null,
   };

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { THIN } from "../../domain/format";
 import { drawn, fieldOf, putAway, until } from "../common/test-phone";
 import { PieceScreen } from "./piece";
-import { pieceSample } from "./piece-sample";
+import { partSample, pieceSample } from "./piece-sample";
 
 const drying = (change: Parameters<typeof pieceSample>[0] = {}) => pieceSample({ mark: "J06", noun: "jar", stage: "drying", state: "drying", state_words: "drying open", cover: "open", ...change });
 
@@ -66,12 +66,31 @@ describe("the piece", () => {
     expect(phone.root.querySelector("section[aria-label^='What to do']")?.textContent).not.toContain("Weigh");
   });
 
+  it("puts the cover that is due first in the hand, and covers the part it names and no more", async () => {
+    const never = { p10: null, p50: null, p90: null, p_never: 1 };
+    const step = { at: "2026-10-31T09:00:00Z", cover: "loose", part_ids: ["part-handle"], words: "cover the handle loosely" };
+    const answer = {
+      at: "2026-10-31T09:00:00Z", journal_seq: 10, computed_at: null, verdict: "Drying", sentence: "", curve: null,
+      windows: { demould: { opens: null, closes: null }, join: { opens: null, closes: null }, shrinkage_ended: never, bisque: never },
+      covering: { cracking: { now: "watch", peak: "watch", reason: "The handle, 9 mm, dries ahead of the body.", note: "" }, steps: [step], meeting: null, thin: null },
+      weighed: null, unreachable: [], evidence: [], inputs: {}, assumed: [], sources: [], confidence: { basis: "guess", checks: 0 },
+    };
+    const parts = [partSample({ id: "part-body", state: "joined" }), partSample({ id: "part-handle", role: "handle", state: "joined" })];
+    const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": { ...drying(), parts }, "pieces/p1/drying/": answer });
+
+    await until(() => { phone.press("Cover the handle loosely"); });
+
+    await until(() => { expect(phone.acts()[0]).toMatchObject({ verb: "covered", body: { state: "loose", part_ids: ["part-handle"] } }); });
+    await until(() => { expect(phone.has("Joined, loose")).toBe(true); });
+    expect(phone.root.querySelector("section[aria-label^='What to do']")?.textContent).not.toContain("Cover the handle loosely");
+  });
+
   it("gives an answer and no day where the room does not get it dry", async () => {
     const never = { p10: null, p50: null, p90: null, p_never: 1 };
     const answer = {
       at: "2026-10-31T09:00:00Z", journal_seq: 10, computed_at: null, verdict: "Not in this room", sentence: "In this room’s air it will not come dry enough to fire.",
       curve: null, windows: { demould: { opens: null, closes: null }, join: { opens: null, closes: null }, shrinkage_ended: never, bisque: never },
-      covering: { cracking: null, steps: [], ahead: "", meeting: null, thin: null }, weighed: null,
+      covering: { cracking: null, steps: [], meeting: null, thin: null }, weighed: null,
       unreachable: ["bisque"], evidence: [], inputs: {}, assumed: [], sources: [], confidence: { basis: "guess", checks: 0 },
     };
     const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": drying(), "pieces/p1/drying/": answer });

@@ -8,6 +8,7 @@ import type { Screen } from "../common/use-screen";
 import { chosenOf, nextKey, placeOf } from "./bench-choice";
 import { overlay, withRecents } from "./bench-overlay";
 import type { BenchView, JoinLine, Line, PieceLine, Recent, Said } from "./bench-overlay";
+import { coverStep } from "./piece-acts";
 import { FAULTS, SAID_WORDS } from "./bench-words";
 import type { Fault } from "./bench-words";
 import { useDeadTime, useRecents } from "./use-answered";
@@ -23,6 +24,8 @@ export interface Bench {
   choose: (line: Line) => void;
   answer: (verb: "demoulded" | "not_yet" | "stuck", fault?: Fault) => void;
   join: () => void;
+  /** Do what is advised of the cover next, to the part it names. */
+  cover: () => void;
   undo: (said: Said) => void;
 }
 
@@ -85,6 +88,13 @@ export function useBench(snapshot: BenchAnswer): Bench {
     });
   };
 
+  const cover = (): void => {
+    if (chosen === null || chosen.kind === "mould" || !chosen.row.cover_next) return;
+    const { piece, cover_next } = chosen.row;
+    const { path, fields, about, said } = coverStep(piece.id, cover_next);
+    say(chosen, { path, fields, verb: "covered", about, words: `${piece.mark}: ${said}` });
+  };
+
   const undo = (said: Said): void => {
     const line = recents.find((recent) => recent.said.actId === said.actId)?.line;
     drop(said.actId);
@@ -94,7 +104,7 @@ export function useBench(snapshot: BenchAnswer): Bench {
   };
 
   return {
-    view, chosen, isDead, answer, join, undo,
+    view, chosen, isDead, answer, join, cover, undo,
     choose: (line) => { choose(line.key); },
     recentKeys: new Set(recents.map((recent) => recent.line.key)),
     lastSaid: lastSaidOf(recents),

@@ -129,6 +129,6 @@ function Dates({ reckoned: { asItIs, changed }, now }: { reckoned: Reckoned; now
 function asDrying({ begins_at, curve, windows, unreachable, confidence, source }: DryingSum): DryingAnswer {
   return {
     at: begins_at, journal_seq: 0, computed_at: begins_at, verdict: "", sentence: "", curve, windows, unreachable, confidence,
-    evidence: [], weighed: null, covering: { cracking: null, steps: [], ahead: "", meeting: null, thin: null }, inputs: {}, assumed: [], sources: [source],
+    evidence: [], weighed: null, covering: { cracking: null, steps: [], meeting: null, thin: null }, inputs: {}, assumed: [], sources: [source],
   };
 }

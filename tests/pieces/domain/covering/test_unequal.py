@@ -47,18 +47,18 @@ def levelled(*parts: PartLine):
 
 class TestLevelOut:
     def test_covers_a_part_from_when_a_hand_would_feel_it_ahead(self) -> None:
-        found = levelled(line(0.2, 0.001), line(0.2, 0.005))
+        found = levelled(line(0.2, 0.001), line(0.2, 0.0051))
 
         assert found is not None
         assert (found.which, found.cover, found.last) == (1, Cover.LOOSE, 0)
-        # the gap grows by 0.004 an hour and is felt at 0.02
+        # the gap grows by 0.0041 an hour and is felt at 0.02
         assert found.at_s == 5 * 3600.0
 
     def test_leaves_a_part_covered_that_is_ahead_still(self) -> None:
         assert levelled(line(0.2, 0.001), line(0.17, 0.0005, Cover.LOOSE)) is None
 
     def test_lets_it_stand_like_the_others_once_they_caught_up(self) -> None:
-        found = levelled(line(0.2, 0.004), line(0.18, 0.0, Cover.LOOSE))
+        found = levelled(line(0.2, 0.0042), line(0.18, 0.0, Cover.LOOSE))
 
         assert found is not None
         assert (found.which, found.cover, found.last) == (1, Cover.OPEN, None)
