@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import Any
 from uuid import UUID
 
 from django.db import transaction
@@ -72,7 +73,7 @@ def _move_on(act: Act, entry: JournalEntry, load: Load, waited: Sequence[UUID]) 
     """Let the ware go by the events that fit by now; on a word that did not fit it went nowhere."""
     load = folds.locked(load)
     now = told.nows([load])[load.pk]
-    standing = LoadEvent.objects.filter(pk__in=set(waited) - set(now.misfits)).standing()
+    standing: Any = LoadEvent.objects.filter(pk__in=set(waited) - set(now.misfits)).standing()
     moves = (Kind.LOADING, Kind.UNLOADED, Kind.CALLED_OFF)
     for row in standing.filter(kind__in=moves).order_by("happened_at", "id"):
         given = events.Given(
