@@ -9,6 +9,7 @@ import { useSession } from "../common/session";
 import type { TakenPhoto } from "../common/taken-photo";
 import css from "./mould.module.css";
 import { partNote } from "./mould-words";
+import { PourSheet } from "./pour-sheet";
 import type { MouldNow } from "./use-mould";
 import type { MouldScreenState, MouldSheet } from "./use-mould-screen";
 
@@ -53,16 +54,17 @@ function WeighTray({ mould: { set }, screen }: { mould: Pick<MouldNow, "set">; s
   );
 }
 
-const TITLES: Record<Exclude<MouldSheet, "none" | "weigh">, string> = { book: "book", part: "a part", look: "its detail" };
+const TITLES: Record<Exclude<MouldSheet, "none" | "weigh">, string> = { book: "book", part: "a part", look: "its detail", pour: "cast again" };
 
 export function MouldSheets({ mould, screen, sheet }: Asked & { sheet: MouldSheet }) {
-  const close = (): void => { screen.bookRefused.letGo(); screen.open("none"); };
+  const close = (): void => { screen.bookRefused.letGo(); screen.pourRefused.letGo(); screen.open("none"); };
   if (sheet === "none" || sheet === "weigh") return null;
   return (
     <Screen title={mould.set.label} when={TITLES[sheet]} within="/bench" isSeam={false} tray={<Tray><Act onPress={close}>Not now</Act></Tray>}>
       {sheet === "book" && <Book screen={screen} />}
       {sheet === "part" && <PartTold mould={mould} screen={screen} />}
       {sheet === "look" && <Look mould={mould} screen={screen} />}
+      {sheet === "pour" && <PourSheet key={screen.pourRefused.act?.id} mould={mould} screen={screen} />}
     </Screen>
   );
 }

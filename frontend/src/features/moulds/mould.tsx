@@ -21,7 +21,7 @@ import { castingWords, partNote, partsWords, wearWords } from "./mould-words";
 import { useMouldNow } from "./use-mould";
 import type { MouldNow } from "./use-mould";
 import { useMouldScreen } from "./use-mould-screen";
-import type { MouldScreenState } from "./use-mould-screen";
+import type { MouldScreenState, MouldSheet } from "./use-mould-screen";
 
 const HOME = "/bench";
 
@@ -43,8 +43,8 @@ function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {
   const screen = useMouldScreen(mould);
   const { set, readiness, bar } = mould;
   const shown = { mould, screen, now, zone };
-  const isBooking = screen.sheet === "book" || screen.bookRefused.act !== null;
-  if (isBooking || screen.sheet === "part" || screen.sheet === "look") return <MouldSheets mould={mould} screen={screen} sheet={isBooking ? "book" : screen.sheet} />;
+  const sheet = sheetOf(screen);
+  if (sheet !== "none" && sheet !== "weigh") return <MouldSheets mould={mould} screen={screen} sheet={sheet} />;
   const wear = wearWords(set);
   return (
     <Screen title={set.label} when={set.makes.design_name} within={HOME} heardAt={heardAt} tray={<MouldTray mould={mould} screen={screen} />}>
@@ -71,6 +71,13 @@ function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {
       <Bookings {...shown} />
     </Screen>
   );
+}
+
+/** What was asked for; else the form of what the studio did not take. */
+function sheetOf({ sheet, bookRefused, pourRefused }: MouldScreenState): MouldSheet {
+  if (sheet !== "none") return sheet;
+  if (bookRefused.act !== null) return "book";
+  return pourRefused.act === null ? "none" : "pour";
 }
 
 /** The first photo beside the latest: side by side a worn line shows. */
@@ -130,13 +137,14 @@ function Parts({ mould: { set }, screen }: Shown) {
   );
 }
 
-function Castings({ screen, now, zone }: Shown) {
+function Castings({ mould, screen, now, zone }: Shown) {
   return (
     <Block name="From the master" count={screen.castings.length}>
       {screen.castings.map((casting) => {
         const { value, note } = castingWords(casting, now, zone);
         return <li key={casting.id}><Fact label="" natch={casting.is_in_use ? "today" : "done"} value={value} note={note} /></li>;
       })}
+      {screen.may.edit && mould.set.casting && <li class={css.more}><Act onPress={() => { screen.open("pour"); }}>Cast {mould.set.label} again…</Act></li>}
     </Block>
   );
 }

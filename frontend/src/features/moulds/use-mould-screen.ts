@@ -16,7 +16,7 @@ import type { Saying } from "../common/use-said";
 import { useScreen } from "../common/use-screen";
 import type { MouldNow } from "./use-mould";
 
-export type MouldSheet = "none" | "weigh" | "book" | "part" | "look";
+export type MouldSheet = "none" | "weigh" | "book" | "part" | "look" | "pour";
 
 export interface MouldScreenState {
   castings: readonly CastingRow[];
@@ -27,6 +27,7 @@ export interface MouldScreenState {
   saying: Saying;
   weighRefused: Refused;
   bookRefused: Refused;
+  pourRefused: Refused;
   sheet: MouldSheet;
   open: (sheet: MouldSheet) => void;
   may: { weigh: boolean; book: boolean; edit: boolean; report: boolean };
@@ -35,8 +36,12 @@ export interface MouldScreenState {
   book: (from: string, until: string) => boolean;
   giveUp: (booking: BookingRow) => void;
   tell: (part: MouldPartRow, kind: string, words: string, reason: string) => void;
+  /** A new casting of as many parts; `fired` is a length of the fired piece it would be made from. */
+  pour: (from: "master" | "fired_piece", fired: string) => void;
   look: (part: MouldPartRow, finding: string, words: string, photos: readonly TakenPhoto[]) => void;
 }
+
+const FINAL: ReadonlySet<string> = new Set(["booked", "gave_up_booking", "poured"]);
 
 const listOf = <Row>(screen: { state: string; value?: Page<Row> }): readonly Row[] => (screen.state === "ready" ? screen.value?.results ?? [] : []);
 
@@ -53,17 +58,18 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
   const saying = useSaid(seq);
   const weighRefused = useRefused("mould_weighed", set.id);
   const bookRefused = useRefused("booked", set.id);
+  const pourRefused = useRefused("poured", set.id);
   const [sheet, open] = useState<MouldSheet>("none");
   const kept = unseenBy(seq, useKeptActs()).filter((act) => act.about["set_id"] === set.id);
   const isMine = set.owner === null || set.owner.id === meId || membership.member.roles.includes("owner");
 
-  /** A booking is given up, not undone; giving up is final. */
+  /** A booking is given up, not undone; giving up is final, and so is a pouring. */
   const keep = (tail: string, verb: string, fields: JsonObject, said: string, isUnderSet = true, photos: readonly TakenPhoto[] = []): void => {
-    void saying.say({ path: isUnderSet ? `${path}${tail}` : tail, fields, photos, basedOn: seq, verb, about: { set_id: set.id }, words: `${set.label}: ${said}` }, said, verb !== "booked" && verb !== "gave_up_booking");
+    void saying.say({ path: isUnderSet ? `${path}${tail}` : tail, fields, photos, basedOn: seq, verb, about: { set_id: set.id }, words: `${set.label}: ${said}` }, said, !FINAL.has(verb));
     open("none");
   };
   return {
-    castings: listOf(castings), bookings: listOf(bookings), weighings: listOf(weighings), looks: listOf(looks), kept, saying, weighRefused, bookRefused, sheet, open,
+    castings: listOf(castings), bookings: listOf(bookings), weighings: listOf(weighings), looks: listOf(looks), kept, saying, weighRefused, bookRefused, pourRefused, sheet, open,
     may: {
       weigh: hasGrant(membership, "press_own"), book: hasGrant(membership, "book_moulds"),
       edit: isMine && hasGrant(membership, "edit_own_moulds"), report: hasGrant(membership, "report_damage"),
@@ -79,6 +85,13 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
       bookRefused.letGo();
       keep("bookings/", "booked", { from_at: fromAt.toISOString(), until_at: untilAt.toISOString() }, "Booked");
       return true;
+    },
+    pour: (from, fired) => {
+      pourRefused.letGo();
+      if (from === "fired_piece") {
+        const value = quantity(fired, units.length, "mm");
+        keep("castings/", "poured", { made_from: from, fired_mm: value }, `Asked what a mould of a fired piece gives, ${fired.trim()}`);
+      } else if (set.casting) keep("castings/", "poured", { made_from: from, master_id: set.casting.master.id, parts: set.parts.map(({ name }) => ({ name })) }, `Poured anew from ${set.casting.master.label}`);
     },
     giveUp: (booking) => { keep(`bookings/${booking.id}/endings/`, "gave_up_booking", {}, "Booking given up"); },
     tell: (part, kind, words, reason) => { keep(`mould-parts/${part.id}/events/`, "mould_part_told", { kind, reason }, `${part.name} ${words}`, false); },

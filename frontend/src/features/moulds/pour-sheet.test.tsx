@@ -1,0 +1,58 @@
+// @vitest-environment happy-dom
+import { IDBFactory } from "fake-indexeddb";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { MouldSheets } from "./mould-sheets";
+import type { MouldNow } from "./use-mould";
+import { useMouldScreen } from "./use-mould-screen";
+import { drawn, putAway, until } from "../common/test-phone";
+
+const casting = { id: "c7", mould_set_id: "s7", master: { id: "ms", label: "MS-7", is_ready: true }, generation: 3, poured_at: null, is_in_use: true, capacity_fraction: 0.43, dry_g: null, now_g: null, weighed_at: null };
+const part = { id: "face", name: "face", state: "chipped", state_reason: "", presses: 58, presses_before: 0, presses_before_by: null };
+const mould = {
+  set: { id: "s7", label: "M07", makes: { id: "dp", role: "knop", design_id: "d1", design_name: "pine-knop lid" }, owner: null, parts: [part], casting },
+  readiness: { journal_seq: 7 },
+} as unknown as MouldNow;
+
+function CastAgain() {
+  const screen = useMouldScreen(mould);
+  return <><MouldSheets mould={mould} screen={screen} sheet="pour" /><p>{screen.saying.said?.words}</p></>;
+}
+
+beforeEach(() => {
+  globalThis.indexedDB = new IDBFactory();
+  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
+});
+
+afterEach(() => {
+  putAway();
+  vi.unstubAllGlobals();
+});
+
+describe("a mould cast again", () => {
+  it("is poured from its master with the same parts, and says what to mind", async () => {
+    const phone = await drawn(<CastAgain />, {});
+    await until(() => { expect(phone.has("Its first presses may stick.")).toBe(true); });
+
+    phone.press("Poured anew from MS-7");
+
+    await until(() => { expect(phone.acts()).toHaveLength(1); });
+    expect(phone.acts()[0]?.path).toContain("mould-sets/s7/castings/");
+    expect(phone.acts()[0]?.body).toMatchObject({ made_from: "master", master_id: "ms", parts: [{ name: "face" }] });
+  });
+
+  it("keeps the length of a fired piece, and shows what the studio answers to it", async () => {
+    const detail = "32.0 mm fired would come out 28.3 mm. Enlarge first: 36.2 mm model, as a new master.";
+    const body = { type: "/problems/cast-from-fired-piece", title: "A mould taken from a fired piece is not the same mould.", status: 422, detail, errors: [] };
+    const post = () => Promise.resolve({ status: 422, isOurs: true, retryAfter_s: null, body });
+    const phone = await drawn(<CastAgain />, {}, { post });
+    await until(() => { expect(phone.root.querySelectorAll("input[type=radio]")).toHaveLength(2); });
+    phone.root.querySelectorAll<HTMLInputElement>("input[type=radio]")[1]?.click();
+    await until(() => { phone.type("A length of it as fired", "32"); });
+
+    await until(() => { phone.press("How large a model?"); });
+
+    await until(() => { expect(phone.has(detail)).toBe(true); });
+    expect(phone.acts()[0]?.body).toMatchObject({ made_from: "fired_piece", fired_mm: 32 });
+    expect(phone.root.querySelector<HTMLInputElement>("input[name=fired_mm]")?.value).toBe("32");
+  });
+});
