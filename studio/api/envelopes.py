@@ -34,7 +34,13 @@ class ActIn(serializers.Serializer[Mapping[str, object]]):
     )
     sent_at = MomentField(required=False, help_text="The sender's clock at sending.")
     corrects = serializers.UUIDField(required=False, allow_null=True, default=None)
-    note = serializers.CharField(required=False, allow_blank=True, default="", max_length=NOTE_MOST)
+    note = serializers.CharField(
+        required=False,
+        allow_blank=True,
+        default="",
+        max_length=NOTE_MOST,
+        trim_whitespace=False,  # kept as it was typed, the tab before it too
+    )
     photo_ids = RowField(
         Photo,
         many=True,
@@ -42,6 +48,9 @@ class ActIn(serializers.Serializer[Mapping[str, object]]):
         default=(),
         help_text=f"Photos of what the act tells, up to {PHOTOS_MOST}; each was sent before it.",
     )
+
+    def validate_note(self, given: str) -> str:
+        return given if given.strip() else ""
 
     def validate_photo_ids(self, given: list[Photo]) -> list[Photo]:
         if len(given) > PHOTOS_MOST:

@@ -1,10 +1,13 @@
 """What is refused at the server whoever sends it, and text that bites."""
 
+import csv
+import io
 from typing import Any
 from uuid import uuid4
 
 import pytest
 
+from studio.domain.text import fused
 from studio.models import JournalEntry
 from tests import factories
 
@@ -135,8 +138,10 @@ class TestTextThatBites:
 
         assert told["pieces"][0]["mark"] == "T01·b"
 
-    def test_of_a_sum_is_defused_in_a_table_and_plain_on_the_screen(self, yard) -> None:
-        bite = '=HYPERLINK("http://example.org","tile")'
+    @pytest.mark.parametrize(
+        "bite", ['=HYPERLINK("http://example.org","tile")', "+44 blue", "\tbegins with a tab"]
+    )
+    def test_of_a_sum_is_defused_in_a_table_and_plain_on_the_screen(self, yard, bite) -> None:
         order = yard.order("C-102")["commission"]["id"]
         yard.tell("odile", f"commissions/{order}/promises/", promised_date=None, note=bite)
 
@@ -146,10 +151,12 @@ class TestTextThatBites:
         )
 
         text = b"".join(table.streaming_content) if table.streaming else table.content
+        rows = list(csv.DictReader(io.StringIO(text.decode(), newline="")))
         assert told["note"] == bite
-        assert "'=HYPERLINK" in text.decode()
-        assert ",=HYPERLINK" not in text.decode()
-        assert ',"=HYPERLINK' not in text.decode()
+        assert rows[0]["note"] == f"'{bite}"
+        assert fused(rows[0]["note"]) == bite
+        # The order's first line: who took it, and what.
+        assert rows[-1]["what_happened"].startswith("order C-102 taken")
 
     def test_of_two_makers_called_alike_is_told_apart_by_initials(self, yard) -> None:
         twin = factories.member(yard.demo.studio, ["maker"], "Bram")
