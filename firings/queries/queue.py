@@ -14,6 +14,7 @@ from firings.domain import queue as rules
 from firings.domain.dry_evidence import Evidence
 from firings.domain.queue import Ask
 from firings.models import FiringTicket, Placement, QueueTurn
+from pieces.domain.stages import GLAZE_FIRED
 from pieces.models import Piece
 from studio.domain.hours import ONE_DAY
 from studio.models import Studio
@@ -28,6 +29,8 @@ KINDS: Final = ("bisque", "glaze")
 WAITS: Final = {"bisque": ("bone_dry",), "glaze": ("glazed",)}
 AGAIN: Final = ("glaze_fired", "checked")
 SMALLEST_L: Final = 0.01
+FIRED_IS_DRY: Final = Evidence("none", is_ok=True, detail="")
+"""Of what has been through a bisque nobody asks whether it is bone dry."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,10 +106,13 @@ def _again(studio: Studio) -> list[Piece]:
     pieces = list(_with_names(rows))
     tickets = tickets_of(pieces, "glaze")
     return [
-        piece
-        for piece in pieces
-        if piece.pk in tickets and tickets[piece.pk].happened_at >= piece.since_at
+        piece for piece in pieces if piece.pk in tickets and _still_waits(piece, tickets[piece.pk])
     ]
+
+
+def _still_waits(piece: Piece, ticket: FiringTicket) -> bool:
+    """Say whether nobody found it good since; what came back from a load called off waits on."""
+    return piece.state == GLAZE_FIRED.state or ticket.happened_at >= piece.since_at
 
 
 def _of_kind(studio: Studio, kind: str, *, at: datetime, with_drying: bool) -> list[Group]:
@@ -135,7 +141,7 @@ def _of_kind(studio: Studio, kind: str, *, at: datetime, with_drying: bool) -> l
                 due_date=row.ask.due_date,
                 waits_days=rules.waits_days(row.ask, today),
                 size=sizes.get(row.ask.id),
-                evidence=shown[row.ask.id],
+                evidence=shown[row.ask.id] if kind == "bisque" else FIRED_IS_DRY,
                 thickest_mm=thickest.get(by_id[row.ask.id].design_id),
                 ticket=tickets.get(row.ask.id),
                 reason=row.reason,

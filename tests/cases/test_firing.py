@@ -48,6 +48,10 @@ class TestCalledOffAfterLoading:
         # Glazed ware is glazed again, and what was put in straight from a shelf is back there.
         assert now == stood
         assert yard.whole("B01")["firings"] == {"bisque": 1, "glaze": 1}
+        # Its ticket was not spent, so that it waits on to be fired again.
+        (group,) = yard.get("kiln-queue/?kind=glaze")["groups"]
+        waits = {row["piece"]["mark"]: row["dry_evidence"]["ok"] for row in group["rows"]}
+        assert waits.items() >= {"B01": True, "T15": True}.items()
         assert "damaged" in {said["code"] for said in yard.whole("T15")["warnings"]}
         after = yard.get("kilns/")["results"][1]
         for age in ("firings", "hot_h", "sensor_firings"):

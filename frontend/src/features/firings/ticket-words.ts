@@ -8,7 +8,7 @@ export type Mended = TicketRow["mended"][number];
 
 export const FAULTS: readonly { value: Fault; words: string }[] = [
   { value: "crawled", words: "Crawled" }, { value: "blistered", words: "Blistered" }, { value: "pinholed", words: "Pinholes" },
-  { value: "crazed", words: "Crazed" }, { value: "underfired", words: "Underfired" }, { value: "thin", words: "Glaze too thin" },
+  { value: "crazed", words: "Crazed" }, { value: "underfired", words: "Under-fired" }, { value: "thin", words: "Glaze too thin" },
   { value: "ran", words: "Ran" }, { value: "colour", words: "Colour not as wanted" }, { value: "other", words: "Something else" },
 ];
 
