@@ -8,6 +8,7 @@ import { SaidLine } from "../common/said-line";
 import { Screen } from "../common/screen";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
+import { PlaceAir } from "./place-air";
 import { PlaceChoice } from "./place-choice";
 import css from "./racks.module.css";
 import { countsOf, pieceLineWords } from "./racks-view";
@@ -25,7 +26,8 @@ export function ShelfScreen({ id = "" }: { id?: string }) {
 function Ready({ id, racks, heardAt }: { id: string; racks: Racks; heardAt: Date | null }) {
   const now = useNow();
   const pieces = racks.pieces.filter((piece) => (piece.place?.id ?? "none") === id);
-  const name = racks.places.find((place) => place.id === id)?.name ?? pieces[0]?.place?.name ?? "No place said";
+  const place = racks.places.find((one) => one.id === id);
+  const name = place?.name ?? pieces[0]?.place?.name ?? "No place said";
   const shelf = useShelf(pieces, name, racks.seq);
   if (shelf.many === "move" && shelf.isAsking) {
     return (
@@ -41,6 +43,7 @@ function Ready({ id, racks, heardAt }: { id: string; racks: Racks; heardAt: Date
         {pieces.map((piece) => <ShelfRow key={piece.id} piece={piece} shelf={shelf} now={now} />)}
       </Block>
       {pieces.length === 0 && <Fact label="" natch="done" value="Nothing stands here." />}
+      {place && shelf.many === null && <PlaceAir place={place} />}
     </Screen>
   );
 }
