@@ -50,20 +50,28 @@ describe("pressBefore", () => {
   const act = keptSample({ verb: "pressed", about: { set_id: "set2", marks: "T1, T2" }, body: { count: 12 } });
 
   it("takes a press of the same mould within ten seconds for a bounce", () => {
-    expect(pressBefore([act], "set2", at + 9_999)).toMatchObject({ isBounce: true, count: 12 });
-    expect(pressBefore([act], "set3", at + 1_000)).toBeNull();
+    expect(pressBefore([act], null, "set2", at + 9_999)).toMatchObject({ isBounce: true, count: 12 });
+    expect(pressBefore([act], null, "set3", at + 1_000)).toBeNull();
   });
 
   it("asks from ten seconds up to five minutes whether another is meant, and not after that", () => {
-    expect(pressBefore([act], "set2", at + 10_000)).toMatchObject({ isBounce: false, marks: "T1, T2" });
-    expect(pressBefore([act], "set2", at + 299_999)).toMatchObject({ isBounce: false });
-    expect(pressBefore([act], "set2", at + 300_000)).toBeNull();
+    expect(pressBefore([act], null, "set2", at + 10_000)).toMatchObject({ isBounce: false, marks: "T1, T2" });
+    expect(pressBefore([act], null, "set2", at + 299_999)).toMatchObject({ isBounce: false });
+    expect(pressBefore([act], null, "set2", at + 300_000)).toBeNull();
   });
 
   it("does not ask after an undo", () => {
     const undo = keptSample({ id: "k2", verb: "retracted", body: { corrects: act.id } });
 
-    expect(pressBefore([act, undo], "set2", at + 1_000)).toBeNull();
+    expect(pressBefore([act, undo], null, "set2", at + 1_000)).toBeNull();
+    expect(pressBefore([undo], { id: act.id, marks: "T1", count: 1, at: new Date(at) }, "set2", at + 1_000)).toBeNull();
+  });
+
+  it("remembers what the studio has heard and the outbox has forgotten, but not what was not taken", () => {
+    const remembered = { id: act.id, marks: "T1, T2", count: 12, at: new Date(at) };
+
+    expect(pressBefore([], remembered, "set2", at + 20_000)).toMatchObject({ isBounce: false, count: 12 });
+    expect(pressBefore([{ ...act, state: "parked" }], remembered, "set2", at + 20_000)).toBeNull();
   });
 });
 

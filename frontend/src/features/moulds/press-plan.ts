@@ -71,13 +71,26 @@ export interface Before {
   isBounce: boolean;
 }
 
-export function pressBefore(acts: readonly KeptAct[], setId: string, now: number): Before | null {
+/** What this phone last pressed in a mould, kept beside the outbox, which forgets what the studio has heard. */
+export interface LastPress {
+  id: string;
+  marks: string;
+  count: number;
+  at: Date;
+}
+
+export function pressBefore(acts: readonly KeptAct[], remembered: LastPress | null, setId: string, now: number): Before | null {
   const gone = new Set(acts.filter((act) => act.verb === "retracted").map((act) => act.body["corrects"]));
-  const last = acts.filter((act) => act.verb === "pressed" && act.about["set_id"] === setId && act.state !== "parked" && !gone.has(act.id)).at(-1);
-  if (last === undefined) return null;
-  const age_ms = now - Date.parse(last.made_at);
-  if (age_ms >= AGAIN_MS) return null;
-  return { marks: last.about["marks"] ?? "", count: Number(last.body["count"] ?? 1), at: new Date(last.made_at), isBounce: age_ms < BOUNCE_MS };
+  const kept = acts.filter((act) => act.verb === "pressed" && act.about["set_id"] === setId && act.state !== "parked" && !gone.has(act.id)).map(pressOf).at(-1);
+  const isNotTaken = acts.some((act) => act.id === remembered?.id && act.state === "parked");
+  const last = kept ?? (remembered === null || gone.has(remembered.id) || isNotTaken ? null : remembered);
+  if (last === null) return null;
+  const age_ms = now - last.at.getTime();
+  return age_ms < AGAIN_MS ? { marks: last.marks, count: last.count, at: last.at, isBounce: age_ms < BOUNCE_MS } : null;
+}
+
+function pressOf({ id, about, body, made_at }: KeptAct): LastPress {
+  return { id, marks: about["marks"] ?? "", count: Number(body["count"] ?? 1), at: new Date(made_at) };
 }
 
 /** Why a press is asked about: the first twelve by name or by number, and how long ago. */

@@ -3,13 +3,14 @@ import type { Page } from "../../api/pages";
 import type { BlockRow, DesignRow } from "../../api/shapes-moulds";
 import type { PieceBrief, PieceList } from "../../api/shapes-pieces";
 import { uuid7 } from "../../offline/ids";
+import { useSession } from "../common/session";
 import { useKeptActs } from "../common/use-outbox";
 import { useSaid } from "../common/use-said";
 import type { Saying } from "../common/use-said";
 import { useWholeList } from "../common/use-screen";
 import { overlaidPieces } from "../pieces/racks-view";
 import { pressBefore, pressingFields, targetsOf, waitingFor, withoutPressed } from "./press-plan";
-import type { Before, Made, Target } from "./press-plan";
+import type { Before, LastPress, Made, Target } from "./press-plan";
 import type { MouldNow } from "./use-mould";
 import { useNumbers } from "./use-numbers";
 
@@ -37,6 +38,15 @@ export interface Press {
   notAnother: () => void;
 }
 
+/** By mould, for as long as the phone is signed in: the screen may be left and come back to. */
+const remembered = new WeakMap<IDBDatabase, Map<string, LastPress>>();
+
+function pressedOn(db: IDBDatabase): Map<string, LastPress> {
+  const known = remembered.get(db) ?? new Map<string, LastPress>();
+  remembered.set(db, known);
+  return known;
+}
+
 /** The block last pressed from on this phone is the likeliest; else the newest laid. */
 function likelyBlock(blocks: readonly BlockRow[]): string | null {
   return [...blocks].sort((one, other) => (other.laid_on ?? "").localeCompare(one.laid_on ?? ""))[0]?.id ?? null;
@@ -47,7 +57,9 @@ export function usePress({ set, readiness }: MouldNow): Press {
   const blockList = useWholeList<Page<BlockRow>>("slab-blocks/", { every_s: 600 });
   const pieces = useWholeList<PieceList>("pieces/");
   const acts = useKeptActs();
-  const saying = useSaid(readiness.journal_seq);
+  const said = useSaid(readiness.journal_seq);
+  const pressed = pressedOn(useSession().phone.db);
+  const saying: Saying = { ...said, undo: () => { pressed.delete(set.id); said.undo(); } };
   const [blockId, chooseBlock] = useState<string | null>(null);
   const [leftOut, leaveOut] = useState<ReadonlySet<string>>(new Set());
   const [count, setCount] = useState(1);
@@ -80,7 +92,7 @@ export function usePress({ set, readiness }: MouldNow): Press {
       partId: uuid7(), pieceId: target.pieceId ?? uuid7(), isNew: target.pieceId === null, mark: target.pieceId === null ? fresh.shift() ?? target.mark : target.mark,
     }));
     const words = made.map((one) => one.mark).join(", ");
-    await saying.say({
+    const id = await saying.say({
       path: `mould-sets/${set.id}/pressings/`,
       fields: pressingFields({ castingId: casting.id, mouldPartIds, slabBlockId: block, role: set.makes.role, designId: set.makes.design_id }, made),
       basedOn: readiness.journal_seq,
@@ -89,12 +101,13 @@ export function usePress({ set, readiness }: MouldNow): Press {
       words: `${set.label}: pressed ${words}`,
       creates: made.flatMap((one) => (one.isNew ? [one.pieceId, one.partId] : [one.partId])),
     }, `Pressed ${words}`);
+    if (id !== null) pressed.set(set.id, { id, marks: words, count: made.length, at: new Date() });
     setFor(undefined);
     typeMark("");
     askAgainst(null);
   };
   const press = (): void => {
-    const last = pressBefore(acts, set.id, Date.now());
+    const last = pressBefore(acts, pressed.get(set.id) ?? null, set.id, Date.now());
     if (last === null) void send();
     else askAgainst(last);
   };
