@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import io
 import re
 import time
 
 from playwright.sync_api import Page, expect
+from pypdf import PdfReader
 
 from tests.journeys.conftest import Phone
 
@@ -77,3 +79,37 @@ class TestAClientRings:
 
         expect(hand.page.get_by_role("main")).not_to_contain_text("Handle cracked")
         expect(hand.page.get_by_role("main")).not_to_contain_text("Larkspur")
+
+
+class TestWhatItsHistoryIs:
+    def test_is_answered_from_the_papers_in_three_taps(self, phone: Phone) -> None:
+        hand = Hand(phone("odile"))
+
+        hand.tap("link", "^Orders$", until_shows="Dr E. Wainfleet")
+        hand.tap("link", "^C-102,", until_shows="Life line")
+        hand.tap("link", "^Papers of C-102$", until_shows="Use with food")
+
+        main = hand.page.get_by_role("main")
+        expect(main).to_contain_text("Not declared")
+        expect(main).to_contain_text("S02")
+        expect(main).to_contain_text("not covered yet: no glaze load")
+        expect(main).to_contain_text("Natch keeps what was written and signed; it does not certify")
+        assert hand.taps == 3
+        assert hand.takes_s < WITHIN_S
+        assert "Papers, C-102" in hand.page.title()
+
+    def test_is_printed_with_the_papers_from_the_first_line_on(self, phone: Phone) -> None:
+        hand = Hand(phone("odile"))
+        hand.tap("link", "^Orders$", until_shows="Dr E. Wainfleet")
+        hand.tap("link", "^C-102,", until_shows="Life line")
+        hand.tap("link", "^Papers of C-102$", until_shows="Use with food")
+
+        # Another sheet of the browser opens them; what it asks for is asked for here once more.
+        context = hand.page.context
+        with context.expect_event("request", lambda asked: asked.url.endswith("/papers/")) as seen:
+            hand.page.get_by_role("button", name="Make the papers").click()
+
+        sheets = PdfReader(io.BytesIO(hand.page.request.get(seen.value.url).body())).pages
+        told = " ".join(" ".join(sheet.extract_text() for sheet in sheets).split())
+        for text in ("C-102", "S02", "M03 g1", "F-207", "Not declared for food."):
+            assert text in told
