@@ -56,7 +56,7 @@ function StepTray({ piece }: { piece: Piece }) {
     return (
       <Tray mark={mark} reason="the cover comes first" isDead={saying.isDead}>
         <MainAct spoken={`${mark}: ${due.words}`} onPress={() => { piece.keep(coverStep(id, due)); }}>{upperFirst(due.words)}</MainAct>
-        {coverAct}
+        <Act spoken={`Cover ${mark} otherwise`} onPress={() => { piece.open("cover"); }}>Otherwise…</Act>
         {isDrying && <Act spoken={`Weigh ${mark}`} isDisabled={!may.check} onPress={() => { piece.open("weigh"); }}>Weigh</Act>}
       </Tray>
     );
