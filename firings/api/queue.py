@@ -33,16 +33,14 @@ from studio.permissions import P
 from studio.queries import journal
 
 from .base import LoadView
-from .given import FitFilterIn, QueueFilterIn, TicketIn, TurnIn
+from .given import FitFilterIn, QueueFilterIn, TicketIn
 from .shapes import CoolingOut
 from .shapes_queue import (
     CouldGoOut,
     FiringTicketOut,
     FitOut,
     QueueOut,
-    QueueTurnOut,
     TicketActOut,
-    TurnActOut,
 )
 from .shown import shown_size
 from .shown_kilns import Shown, shown_opening, shown_words
@@ -159,24 +157,6 @@ class TicketList(QueueView):
             return {"ticket": FiringTicketOut(row).data, "warnings": shown_words(doubts)}
 
         return self.once(TicketIn, work)
-
-
-class TurnList(QueueView):
-    """Who settles loads may set the rule aside for a piece; everybody reads why."""
-
-    needs = {"POST": P.SETTLE_LOADS}
-
-    @extend_schema(request=TurnIn, responses={201: TurnActOut})
-    def post(self, request: Request, piece_id: UUID) -> Response:
-        """Put a piece first for its next firing of a kind."""
-        piece = self.find(Piece, id=piece_id, is_undone=False)
-
-        def work(given: Given, act: Act) -> Mapping[str, object]:
-            names = ("kind", "reason")
-            row = cones.put_first(act=act, piece=piece, **{name: given[name] for name in names})
-            return {"turn": QueueTurnOut(row).data}
-
-        return self.once(TurnIn, work)
 
 
 def _shown_group(group: Group, shown: Iterable[Shown]) -> Shown:

@@ -15,6 +15,7 @@ from . import (
     routes_links,
     routes_loads,
     search,
+    turns,
 )
 
 STUDIO = "studios/<slug:slug>/"
@@ -29,7 +30,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path(f"{STUDIO}programmes/<uuid:programme_id>/", kilns.ProgrammeOne.as_view()),
     path(f"{STUDIO}kiln-queue/", queue.KilnQueue.as_view()),
     path(f"{STUDIO}pieces/<uuid:piece_id>/firing-tickets/", queue.TicketList.as_view()),
-    path(f"{STUDIO}pieces/<uuid:piece_id>/queue-turns/", queue.TurnList.as_view()),
+    path(f"{STUDIO}pieces/<uuid:piece_id>/queue-turns/", turns.TurnList.as_view()),
     path(f"{STUDIO}pieces/<uuid:piece_id>/food-contact/", food.PieceFoodContact.as_view()),
     path(f"{STUDIO}test-reports/", food.TestReportList.as_view()),
     path(f"{STUDIO}loads/", loads.LoadList.as_view()),
