@@ -222,6 +222,12 @@ class QueueFilterIn(Shape):
     drying = serializers.BooleanField(
         required=False, default=False, help_text="Show ware that is not called bone dry too."
     )
+    room_l = serializers.FloatField(
+        required=False,
+        min_value=0.1,
+        max_value=10_000.0,
+        help_text="Room of a layer: say whose ware gets it.",
+    )
 
 
 class FitFilterIn(Shape):

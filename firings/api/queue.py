@@ -77,7 +77,9 @@ class KilnQueue(QueueView):
             with_drying=wanted["drying"],
         )
         shown = iter(self.rows([row for group in found for row in group.rows]))
-        return self.screen(at, rule=RULE, groups=[_shown_group(group, shown) for group in found])
+        room_l = wanted.get("room_l")
+        groups = [_shown_group(group, shown, room_l) for group in found]
+        return self.screen(at, rule=RULE, groups=groups)
 
 
 class CouldGoList(QueueView):
@@ -159,7 +161,7 @@ class TicketList(QueueView):
         return self.once(TicketIn, work)
 
 
-def _shown_group(group: Group, shown: Iterable[Shown]) -> Shown:
+def _shown_group(group: Group, shown: Iterable[Shown], room_l: float | None) -> Shown:
     rows = iter(shown)
     return {
         "kind": group.kind,
@@ -167,6 +169,18 @@ def _shown_group(group: Group, shown: Iterable[Shown]) -> Shown:
         "litres": round(group.litres, 2),
         "oldest_days": group.oldest_days,
         "rows": [next(rows) for _ in group.rows],
+        "layer": _shown_layer(group, room_l) if room_l is not None else None,
+    }
+
+
+def _shown_layer(group: Group, room_l: float) -> Shown:
+    shared = group.shared(room_l)
+    return {
+        "room_l": room_l,
+        "taken": [row.ask.id for row in shared.taken],
+        "put_off": [{"piece_id": row.ask.id, "reason": row.reason} for row in shared.put_off],
+        "left_l": round(shared.left_l, 2),
+        "offer": shared.offer,
     }
 
 

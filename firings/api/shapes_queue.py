@@ -51,12 +51,28 @@ class QueueRowOut(Shape):
     ticket = TicketBriefOut(allow_null=True)
 
 
+class PutOffOut(Shape):
+    piece_id = serializers.UUIDField()
+    reason = serializers.CharField()
+
+
+class LayerOut(Shape):
+    """Whose ware gets a layer, in the order of the rule; the others with why not."""
+
+    room_l = serializers.FloatField()
+    taken = serializers.ListField(child=serializers.UUIDField())
+    put_off = PutOffOut(many=True)
+    left_l = serializers.FloatField()
+    offer = serializers.CharField(allow_blank=True)
+
+
 class QueueGroupOut(Shape):
     kind = serializers.ChoiceField(["bisque", "glaze"])
     cone = serializers.CharField(help_text="Empty where nobody has said.")
     litres = serializers.FloatField()
     oldest_days = serializers.IntegerField()
     rows = QueueRowOut(many=True)
+    layer = LayerOut(allow_null=True, help_text="Null unless room was asked about.")
 
 
 class QueueOut(Shape):

@@ -12,7 +12,7 @@ from django.db.models import QuerySet
 
 from firings.domain import queue as rules
 from firings.domain.dry_evidence import Evidence
-from firings.domain.queue import Ask
+from firings.domain.queue import Ask, Ranked, Shared
 from firings.models import FiringTicket, Placement, QueueTurn
 from pieces.domain.stages import GLAZE_FIRED
 from pieces.models import Piece
@@ -57,6 +57,11 @@ class Group:
     kind: str
     cone: str
     rows: tuple[Waiting, ...]
+    ranked: tuple[Ranked, ...]
+
+    def shared(self, room_l: float) -> Shared:
+        """Return who gets a layer of `room_l` litres by the rule, and why others do not."""
+        return rules.share(self.ranked, room_l)
 
     @property
     def litres(self) -> float:
@@ -149,7 +154,7 @@ def _of_kind(studio: Studio, kind: str, *, at: datetime, with_drying: bool) -> l
             )
             for row in ranked
         )
-        found.append(Group(kind, cone, waiting))
+        found.append(Group(kind, cone, waiting, ranked))
     return found
 
 

@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 55b9e09e157a8ed71786a58d2adc89015b9f7146c013080aa1e205e10a89d8ea
-// types d38221bf42bb6306dbf740c59e925b252d62b7a7376957dbd9df0387b29df107
+// document e930a11447f31c8acfa550e4e4388d857f30f1946d24ccec0409766086b4e2f2
+// types 43db7fb9b56e20a580fc2cff7755e52fd0a33be80993217323b77aa50ab927cb
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -5896,6 +5896,16 @@ export interface components {
             date: string;
             words: string;
         };
+        /** @description Whose ware gets a layer, in the order of the rule; the others with why not. */
+        LayerOut: {
+            /** Format: double */
+            left_l: number;
+            offer: string;
+            put_off: components["schemas"]["PutOffOut"][];
+            /** Format: double */
+            room_l: number;
+            taken: string[];
+        };
         /** @description What every act says of itself; each act adds its own fields. */
         LeavingInRequest: {
             /**
@@ -9393,6 +9403,11 @@ export interface components {
              */
             sent_at?: string;
         };
+        PutOffOut: {
+            /** Format: uuid */
+            piece_id: string;
+            reason: string;
+        };
         /** @description When something comes to pass; null where not within the horizon. */
         QuantilesOut: {
             /** Format: double */
@@ -9424,6 +9439,8 @@ export interface components {
              * @enum {string}
              */
             kind: "bisque" | "glaze";
+            /** @description Null unless room was asked about. */
+            layer: components["schemas"]["LayerOut"] | null;
             /** Format: double */
             litres: number;
             oldest_days: number;
@@ -13766,6 +13783,8 @@ export interface operations {
                  *     * `glaze` - glaze
                  */
                 kind?: "bisque" | "glaze";
+                /** @description Room of a layer: say whose ware gets it. */
+                room_l?: number;
             };
             header?: never;
             path: {

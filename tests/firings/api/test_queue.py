@@ -83,6 +83,28 @@ class TestQueue:
         assert [row["piece"]["mark"] for row in group["rows"]] == ["T2", "T1"]
         assert "0.3 l" in group["rows"][1]["reason"]
 
+    def test_says_whose_ware_gets_a_layer_and_why_others_do_not(self, yard, maker, owner):
+        """By the rule; a tile of 170 by 170 by 12 mm wet is 0.3 l dry, by multiplication."""
+        waits = tile(yard, maker[0], mark="T1", days=16)
+        promised = tile(yard, owner[0], mark="T2", days=2)
+        promise(yard, owner[0], promised, date(2026, 11, 13))
+
+        (group,) = maker[1].get(f"{S}kiln-queue/", {"room_l": "0.5"}).json()["groups"]
+
+        layer = group["layer"]
+        assert layer["taken"] == [str(promised.pk)]
+        (put_off,) = layer["put_off"]
+        assert put_off["piece_id"] == str(waits.pk)
+        assert "in 13 days" in put_off["reason"]
+        assert "needs 0.3 l, 0.2 l left" in put_off["reason"]
+        assert layer["offer"] == "0.2 l left over for small ware."
+
+    def test_refuses_a_layer_without_room(self, yard, maker):
+        answer = maker[1].get(f"{S}kiln-queue/", {"room_l": "0"})
+
+        assert answer.status_code == 400
+        assert answer.json()["errors"][0]["pointer"] == "#/room_l"
+
     def test_leaves_out_what_is_booked_held_or_unclaimed(self, yard, maker):
         put(yards.load(yard), maker[0], tile(yard, maker[0]))
         held, found = tile(yard, maker[0]), tile(yard, maker[0])

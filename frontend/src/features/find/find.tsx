@@ -3,9 +3,10 @@ import { useState } from "preact/hooks";
 import { Field } from "../../ui/act";
 import { Block, Fact, Row } from "../../ui/seam";
 import { Screen } from "../common/screen";
+import { useRested } from "../common/use-rested";
 import { askedPath } from "./find-view";
 import css from "./find.module.css";
-import { useFound, useRested } from "./use-find";
+import { useFound } from "./use-find";
 
 export function FindScreen() {
   const [letters, type] = useState("");

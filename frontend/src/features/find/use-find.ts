@@ -1,4 +1,3 @@
-import { useEffect, useState } from "preact/hooks";
 import type { FindAnswer } from "../../api/shapes-find";
 import type { PieceList } from "../../api/shapes-pieces";
 import { useNow } from "../common/use-now";
@@ -8,23 +7,10 @@ import { overlaidPieces } from "../pieces/racks-view";
 import { askedPath, foundKinds } from "./find-view";
 import type { FoundKind } from "./find-view";
 
-/** A thumb goes on typing; asking begins when it rests. [ms] */
-const REST_MS = 300;
-
 export interface Found {
   kinds: FoundKind[];
   /** `asking` while the studio has not answered; `unheard` where it cannot be asked. */
   studio: "asking" | "unheard" | "heard";
-}
-
-/** The letters once no more were typed for a moment. */
-export function useRested(letters: string): string {
-  const [rested, rest] = useState(letters);
-  useEffect(() => {
-    const timer = setTimeout(() => { rest(letters); }, REST_MS);
-    return () => { clearTimeout(timer); };
-  }, [letters]);
-  return rested;
 }
 
 /** `path` is what the letters ask of the studio. */

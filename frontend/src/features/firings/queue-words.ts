@@ -46,6 +46,20 @@ export function queueRowWords(row: QueueRow, now: Date, zone: string): RowWords 
   return { verdict, evidence, spoken: `${row.piece.mark}, ${row.piece.noun}: ${verdict}. ${evidence.replaceAll(" · ", ", ")}. ${row.reason}` };
 }
 
+/** Litres as typed, by point or comma; null for nothing, NaN for what is no room. */
+export function roomOf(typed: string): number | null {
+  if (typed.trim() === "") return null;
+  const room_l = /^\s*\d+([.,]\d+)?\s*$/.test(typed) ? Number(typed.replace(",", ".")) : NaN;
+  return room_l >= 0.1 && room_l <= 10_000 ? room_l : NaN;
+}
+
+/** `Gets the layer`, or why another goes before it; null where no room was asked about. */
+export function layerWords(group: QueueGroup, pieceId: string): string | null {
+  if (group.layer === null) return null;
+  if (group.layer.taken.includes(pieceId)) return "gets the layer";
+  return group.layer.put_off.find(({ piece_id }) => piece_id === pieceId)?.reason.replace(/\.$/, "") ?? null;
+}
+
 export function waitingCount(groups: readonly QueueGroup[]): string {
   return count(groups.reduce((sum, { rows }) => sum + rows.length, 0), "piece", "pieces");
 }

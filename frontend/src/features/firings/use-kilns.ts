@@ -30,9 +30,10 @@ export interface Queue {
   groups: readonly QueueGroup[];
 }
 
-export function useQueue(): Queue | null {
+/** `room_l`: of a layer that is left; then every group says whose ware gets it. */
+export function useQueue(room_l: number | null = null): Queue | null {
   const { units } = useSession().membership.member;
-  const screen = useScreen<QueueAnswer>("kiln-queue/", { every_s: 300 });
+  const screen = useScreen<QueueAnswer>(room_l === null ? "kiln-queue/" : `kiln-queue/?room_l=${String(room_l)}`, { every_s: 300 });
   if (screen.state !== "ready") return null;
   const { rule, groups } = screen.value;
   return { rule, groups: groups.map((group) => ({ ...group, rows: rowsIn(group.rows, units) })) };
