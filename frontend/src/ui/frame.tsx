@@ -27,6 +27,11 @@ export function Title({ name, when, acts, children }: { name: string; when?: str
   );
 }
 
+/** What a screen is asked, above its seam. */
+export function Asked({ children }: { children: ComponentChildren }) {
+  return <div class={css.asked}>{children}</div>;
+}
+
 export function Initials({ initials }: { initials: string }) {
   return <span class={css.initials}>{initials}</span>;
 }

@@ -1,6 +1,7 @@
 /** Find anything by a few letters: one field, what was found by kind. Pieces without a signal too. */
 import { useState } from "preact/hooks";
 import { Field } from "../../ui/act";
+import { Asked } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
 import { Screen } from "../common/screen";
 import { useRested } from "../common/use-rested";
@@ -14,7 +15,7 @@ export function FindScreen() {
   const path = askedPath(letters) === null ? null : rested;
   return (
     <Screen title="Find" isSeam={path !== null}>
-      <div class={css.field}><Field label="A number, a name, a place, a client" type="search" name="q" value={letters} onType={type} autocomplete="off" /></div>
+      <Asked><Field label="A number, a name, a place, a client" type="search" name="q" value={letters} onType={type} autocomplete="off" /></Asked>
       {path !== null && <Kinds letters={letters} path={path} />}
     </Screen>
   );

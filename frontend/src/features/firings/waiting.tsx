@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import type { QueueGroup } from "../../api/shapes-firings";
 import { joinFacts } from "../../domain/format";
 import { Field, MainAct } from "../../ui/act";
-import { Tray } from "../../ui/frame";
+import { Asked, Tray } from "../../ui/frame";
 import { Block, Fact, Row } from "../../ui/seam";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
@@ -21,11 +21,11 @@ export function WaitingWareScreen() {
   const queue = useQueue(isRoom ? room_l : null);
   return (
     <Screen title="Waiting" when={queue ? waitingCount(queue.groups) : undefined} within="/kilns" tray={<Tray><MainAct href="/kilns">To the kilns</MainAct></Tray>}>
+      <Asked><Field label="Room of a layer that is left, litres: who gets it?" name="room_l" inputMode="decimal" value={typed} onType={type} wrong={isRoom ? null : NO_ROOM} /></Asked>
       {queue === null && <Fact label="" natch="next" value="Asking" note="What waits is known once the studio is heard." />}
       {queue !== null && <Fact label="the rule" note={queue.rule} />}
       {queue?.groups.map((group) => <Waits key={`${group.kind}${group.cone}`} group={group} />)}
       {queue?.groups.length === 0 && <Fact label="" natch="done" value="Nothing waits for a kiln." note="Ware comes here once it is called bone dry." />}
-      <Field label="Room of a layer that is left, litres: who gets it?" name="room_l" inputMode="decimal" value={typed} onType={type} wrong={isRoom ? null : NO_ROOM} />
     </Screen>
   );
 }
