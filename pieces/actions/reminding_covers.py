@@ -11,7 +11,9 @@ from collections.abc import Iterable, Iterator, Mapping
 from datetime import UTC, datetime, timedelta
 from typing import Final
 from uuid import UUID, uuid5
+from zoneinfo import ZoneInfo
 
+from moulds.domain import words
 from pieces.models import Forecast, Part, Piece
 from pieces.queries import looks
 from pieces.queries.covering import Step, covering_of
@@ -62,10 +64,11 @@ def _changes(studio: Studio, at: datetime) -> Iterator[Wish]:
         if due_at > at + SOON:
             continue
         since = max(row.known_since for row in forecasts if row.known_since is not None)
-        yield _maker(piece), _cover_about(piece, steps[0]), due_at, since
+        when = words.clock(due_at, zone=ZoneInfo(studio.zone), beside=at)
+        yield _maker(piece), _cover_about(piece, steps[0], when), due_at, since
 
 
-def _cover_about(piece: Piece, step: Step) -> About:
+def _cover_about(piece: Piece, step: Step, when: str) -> About:
     where = f", {piece.place.name}" if piece.place is not None else ""
     verb = step.words.capitalize()
     return About(
@@ -74,7 +77,7 @@ def _cover_about(piece: Piece, step: Step) -> About:
         kind="piece",
         object_id=piece.pk,
         mark=piece.shown_mark,
-        title=f"{verb}: {piece.shown_mark}, {piece.design.noun}{where}.",
+        title=f"{verb}, from {when}: {piece.shown_mark}, {piece.design.noun}{where}.",
         body="By its drying as reckoned, with limits that are a rule of thumb. Feel it first.",
         link=f"/pieces/{piece.pk}",
     )

@@ -164,7 +164,10 @@ def charged_as(yard: Yard, load: Any, mark: str) -> str:
 class TestPowerCutInABisque:
     """K1 stops at 868 °C and stands for 95 minutes; a person says what becomes of it."""
 
-    @pytest.mark.parametrize(("choice", "result"), [("resume", "bisqued"), ("refire", "bone_dry")])
+    @pytest.mark.parametrize(
+        ("choice", "result"),
+        [("resume", "bisqued"), ("refire", "bone_dry"), ("accept_by_cone", "bisqued")],
+    )
     def test_moves_nothing_on_until_somebody_chooses(self, yard, choice, result) -> None:
         load = yard.load("F-211")
         marks = [row["piece"]["mark"] for row in load["placements"] if row["piece"]]
@@ -208,10 +211,10 @@ class TestPowerCutInABisque:
 
         assert {yard.piece(mark).state for mark in marks} == {result}
         after = yard.get("kilns/")["results"][0]
-        assert after["firings"] - kiln["firings"] == (choice == "resume")
+        assert after["firings"] - kiln["firings"] == (choice != "refire")
         assert after["hot_h"] > kiln["hot_h"]
         worn = [mark for mark in marks if yard.piece(mark).has_interrupted_bisque]
-        assert worn == (marks if choice == "resume" else [])
+        assert worn == (marks if choice != "refire" else [])
 
     def test_follows_its_ware_through_the_bisque_after_to_glazing(self, yard) -> None:
         """F-203 went out and did not fire; F-204 fired the same ware the day after."""
