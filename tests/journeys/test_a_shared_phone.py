@@ -119,27 +119,28 @@ class TestASharedPhone:
     def test_names_whoever_is_at_work_and_keeps_nothing_of_clients(
         self, phone: Phone, owners: Page, shed: Page
     ) -> None:
-        tile, jar = (heard(owners, f"pieces/?q={m}")["results"][0]["id"] for m in ("T23", "J07"))
+        # Ware that no other story fires or demoulds.
+        lid, ink = (heard(owners, f"pieces/?q={m}")["results"][0]["id"] for m in ("L07", "I01"))
 
-        # Nessa's second weighing waits without signal, and is sent while Jun holds the phone.
-        pick(shed, "Nessa")
-        open_piece(shed, tile)
-        before = len(told(owners, tile))
-        weigh(shed, 520)
-        assert until(lambda: len(told(owners, tile)) == before + 1, within_s=SOON_S)
+        # Jun's second weighing waits without signal, and is sent while Odile holds the phone.
+        pick(shed, "Jun")
+        open_piece(shed, lid)
+        before = len(told(owners, lid))
+        weigh(shed, 225)
+        assert until(lambda: len(told(owners, lid)) == before + 1, within_s=SOON_S)
         shed.context.set_offline(True)
-        weigh(shed, 519)
+        weigh(shed, 224)
         expect(shed.locator("body")).to_contain_text("1 kept on this phone")
         hand_on(shed)
         expect(shed.locator("body")).to_contain_text("1 kept on this phone")
         shed.context.set_offline(False)
-        pick(shed, "Jun")
-        open_piece(shed, jar)
-        weigh(shed, 640)
-        assert until(lambda: told(owners, jar)[0] == ("weighed", "Jun", NAME), within_s=SOON_S)
-        assert told(owners, tile)[:2] == [("weighed", "Nessa", NAME)] * 2
+        pick(shed, "Odile")
+        open_piece(shed, ink)
+        weigh(shed, 900)
+        assert until(lambda: told(owners, ink)[0] == ("weighed", "Odile", NAME), within_s=SOON_S)
+        assert told(owners, lid)[:2] == [("weighed", "Jun", NAME)] * 2
 
-        # What Jun reads is kept for him, and there is nothing of a client in it.
+        # What the owner reads is kept for her, and even there is nothing of a client in it.
         shed.goto("/orders")
         expect(shed.get_by_text("C-102")).to_be_visible(timeout=SOON_MS)
         shed.get_by_role("link", name=re.compile("C-102")).click()
@@ -193,11 +194,11 @@ class TestASharedPhone:
         assert until(lambda: told(owners, load)[0][1:] == ("Piet", NAME), within_s=SOON_S)
 
     def test_sends_what_it_had_kept_when_it_was_signed_off(self, owners: Page, shed: Page) -> None:
-        tile = heard(owners, "pieces/?q=T24")["results"][0]["id"]
-        pick(shed, "Nessa")
-        open_piece(shed, tile)
+        jar = heard(owners, "pieces/?q=J07")["results"][0]["id"]
+        pick(shed, "Jun")
+        open_piece(shed, jar)
         shed.context.set_offline(True)
-        weigh(shed, 521)
+        weigh(shed, 640)
         expect(shed.locator("body")).to_contain_text("1 kept on this phone")
         sign_off(owners)
 
@@ -208,7 +209,7 @@ class TestASharedPhone:
         sent = shed.get_by_text("1 act from before went to the studio")
         expect(sent).to_be_visible(timeout=SOON_MS)
         owners.goto("/held")
-        late = owners.get_by_role("region", name=re.compile("^Nessa"))
+        late = owners.get_by_role("region", name=re.compile("^Jun"))
         expect(late).to_contain_text(f"heard from a phone signed off · {NAME}")
         late.get_by_role("button", name="Take it").click()
-        assert until(lambda: told(owners, tile)[0] == ("weighed", "Nessa", NAME), within_s=SOON_S)
+        assert until(lambda: told(owners, jar)[0] == ("weighed", "Jun", NAME), within_s=SOON_S)
