@@ -27,7 +27,7 @@ export function Title({ name, when, acts, children }: { name: string; when?: str
   );
 }
 
-/** What a screen is asked, above its seam. */
+/** What a screen is asked, above its seam or under it. */
 export function Asked({ children }: { children: ComponentChildren }) {
   return <div class={css.asked}>{children}</div>;
 }

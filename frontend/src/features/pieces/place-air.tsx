@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import type { PlaceRow } from "../../api/shapes-pieces";
 import { joinFacts } from "../../domain/format";
 import { Choice } from "../../ui/act";
+import { Asked } from "../../ui/frame";
 import { Fact } from "../../ui/seam";
 import { hasGrant, studioPath, useSession } from "../common/session";
 import { envelope, useClaim } from "../common/use-claim";
@@ -44,8 +45,10 @@ export function PlaceAir({ place }: { place: PlaceRow }) {
   return (
     <>
       {bat && <Fact label="under it" value="A plaster bat" note="it draws water from below" />}
-      {wrong && <p role="alert">{wrong}</p>}
-      <Choice legend="How the air moves here" name="air" options={AIRS.map((one) => ({ value: one.value, words: one.words, note: `reckoned as ${speed(one.air_m_s)}` }))} chosen={chosen} onChoose={choose} />
+      <Asked>
+        {wrong && <p role="alert">{wrong}</p>}
+        <Choice legend="How the air moves here" name="air" options={AIRS.map((one) => ({ value: one.value, words: one.words, note: `reckoned as ${speed(one.air_m_s)}` }))} chosen={chosen} onChoose={choose} />
+      </Asked>
     </>
   );
 }
