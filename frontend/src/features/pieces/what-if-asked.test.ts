@@ -17,12 +17,18 @@ const DRYING = {
 describe("knownOf", () => {
   it("takes the piece's own section, clay and covers, hours from its pressing", () => {
     expect(knownOf(DRYING, NOW)).toEqual({
-      beganAt: new Date("2026-10-30T09:00:00Z"), clay: "porcelain", shape: "rod", thickest_mm: 12, covers: [{ from_h: 6, state: "loose" }], shutFrom_h: null,
+      beganAt: new Date("2026-10-30T09:00:00Z"), clay: "porcelain", shape: "rod", thickest_mm: 12, covers: [{ from_h: 6, state: "loose" }], shutFrom_h: null, mould: null,
     });
   });
 
   it("begins now with an ordinary wall where there is no piece", () => {
-    expect(knownOf(null, NOW)).toEqual({ beganAt: NOW, clay: "red_earthenware", shape: "flat", thickest_mm: 8, covers: [], shutFrom_h: null });
+    expect(knownOf(null, NOW)).toEqual({ beganAt: NOW, clay: "red_earthenware", shape: "flat", thickest_mm: 8, covers: [], shutFrom_h: null, mould: null });
+  });
+
+  it("leaves it in its mould until it first stood elsewhere", () => {
+    const pressed = { ...DRYING, inputs: { ...DRYING.inputs, mould_free_water_fraction: 0.12 } };
+
+    expect(knownOf(pressed, NOW).mould).toEqual({ free_water_fraction: 0.12, until_h: 6 });
   });
 });
 

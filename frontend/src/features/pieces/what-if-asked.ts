@@ -26,6 +26,8 @@ export interface Known {
   covers: { from_h: number; state: CoverState }[];
   /** Since when it stands in a cupboard, which shuts it in whatever its own cover; null where it stands in none. [h] */
   shutFrom_h: number | null;
+  /** The plaster it was pressed into, which drew water until it stood elsewhere; null where neither is known. */
+  mould: { free_water_fraction: number; until_h: number } | null;
 }
 
 export interface Change {
@@ -49,6 +51,8 @@ export function knownOf(drying: DryingAnswer | null, now: Date, isInCupboard = f
     const state = oneOf<CoverState>(["open", "loose", "tucked", "sealed"], words);
     return state ? [{ from_h: Math.max(0, hoursBetween(beganAt, new Date(at))), state }] : [];
   });
+  const water = inputs["mould_free_water_fraction"];
+  const out = evidence.find(({ kind, at }) => ["cover", "move"].includes(kind) && hoursBetween(beganAt, new Date(at)) > 0.01);
   const moved = evidence.findLast(({ kind }) => kind === "move");
   return {
     beganAt,
@@ -57,6 +61,7 @@ export function knownOf(drying: DryingAnswer | null, now: Date, isInCupboard = f
     shape: oneOf(SHAPES.map(({ value }) => value), inputs["shape"]) ?? "flat",
     thickest_mm: typeof thickest === "number" ? thickest : 8,
     covers: rising(covers),
+    mould: typeof water === "number" && out ? { free_water_fraction: water, until_h: hoursBetween(beganAt, new Date(out.at)) } : null,
   };
 }
 
@@ -78,6 +83,7 @@ export function askedOf(known: Known, air: RoomAirNow, change: Change, now: Date
     inside: "hollow",
     air_series: rising(airs),
     covers: rising(covers),
+    mould: known.mould,
     air_m_s: 0,
   };
 }
