@@ -69,7 +69,7 @@ def answered(studio: Studio) -> list[LoadClash]:
 
 def _of_stories(studio: Studio) -> Iterable[LoadClash]:
     loads = list(listed(studio).filter(is_in_doubt=True))
-    by_load = {load.pk: stories(now.quarrels) for load in loads for now in [nows([load])[load.pk]]}
+    by_load = {pk: stories(now.quarrels) for pk, now in nows(loads).items()}
     told = [one for found in by_load.values() for one in found]
     entries = _entries(pk for one in told for pk in (one.first, one.second))
     for load in loads:
