@@ -1,9 +1,10 @@
 /** For tests: one screen on a phone that has heard certain answers, with the studio's answers to acts made up. */
+import { IDBFactory } from "fake-indexeddb";
 import { QueryClient, QueryClientProvider } from "@tanstack/preact-query";
 import { render } from "preact";
 import type { ComponentChildren } from "preact";
 import { LocationProvider } from "preact-iso";
-import { vi } from "vitest";
+import { afterEach, beforeEach, vi } from "vitest";
 import type { Answer } from "../../api/answers";
 import type { Me, Membership } from "../../api/shapes";
 import { openDb } from "../../offline/db";
@@ -108,4 +109,16 @@ export function fieldOf(root: HTMLElement, label: string): HTMLInputElement {
   const found = [...root.querySelectorAll("label")].find((one) => one.textContent?.includes(label))?.querySelector("input");
   if (!found) throw new Error(`No field ${label}`);
   return found;
+}
+
+/** Each test of the file begins on an empty phone that reaches nothing, and leaves nothing behind. */
+export function withoutSignal(): void {
+  beforeEach(() => {
+    globalThis.indexedDB = new IDBFactory();
+    vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
+  });
+  afterEach(() => {
+    putAway();
+    vi.unstubAllGlobals();
+  });
 }

@@ -1,21 +1,12 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { drawn, putAway, until } from "../common/test-phone";
+import { describe, expect, it } from "vitest";
+import { drawn, until, withoutSignal } from "../common/test-phone";
 import { pieceSample } from "../pieces/piece-sample";
 import { FindScreen } from "./find";
 
 const pieces = { results: [pieceSample({ id: "e01", mark: "É01" }).piece], next: null, at: "2026-10-31T09:00:00Z", journal_seq: 10 };
 
-beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
-});
-
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
-});
+withoutSignal();
 
 describe("Find", () => {
   it("finds pieces without a signal, and says that the rest could not be asked for", async () => {

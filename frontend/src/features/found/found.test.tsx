@@ -1,19 +1,10 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { drawn, putAway, until } from "../common/test-phone";
+import { describe, expect, it } from "vitest";
+import { drawn, until, withoutSignal } from "../common/test-phone";
 import { FoundScreen } from "./found";
 import { foundRow } from "./found-sample";
 
-beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
-});
-
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
-});
+withoutSignal();
 
 describe("the list of what was found", () => {
   it("shows the newest photo of a thing small in its line, and nothing where there is none", async () => {

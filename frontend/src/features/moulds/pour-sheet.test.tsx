@@ -1,10 +1,9 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { MouldSheets } from "./mould-sheets";
 import type { MouldNow } from "./use-mould";
 import { useMouldScreen } from "./use-mould-screen";
-import { drawn, putAway, until } from "../common/test-phone";
+import { drawn, until, withoutSignal } from "../common/test-phone";
 
 const casting = { id: "c7", mould_set_id: "s7", master: { id: "ms", label: "MS-7", is_ready: true }, generation: 3, poured_at: null, is_in_use: true, capacity_fraction: 0.43, dry_g: null, now_g: null, weighed_at: null };
 const part = { id: "face", name: "face", state: "chipped", state_reason: "", presses: 58, presses_before: 0, presses_before_by: null };
@@ -18,15 +17,7 @@ function CastAgain() {
   return <><MouldSheets mould={mould} screen={screen} sheet="pour" /><p>{screen.saying.said?.words}</p></>;
 }
 
-beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
-});
-
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
-});
+withoutSignal();
 
 describe("a mould cast again", () => {
   it("is poured from its master with the same parts, and says what to mind", async () => {

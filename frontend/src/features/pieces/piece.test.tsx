@@ -1,22 +1,13 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { THIN } from "../../domain/format";
-import { drawn, fieldOf, putAway, until } from "../common/test-phone";
+import { drawn, fieldOf, until, withoutSignal } from "../common/test-phone";
 import { PieceScreen } from "./piece";
 import { partSample, pieceSample } from "./piece-sample";
 
 const drying = (change: Parameters<typeof pieceSample>[0] = {}) => pieceSample({ mark: "J06", noun: "jar", stage: "drying", state: "drying", state_words: "drying open", cover: "open", ...change });
 
-beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
-});
-
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
-});
+withoutSignal();
 
 describe("the piece", () => {
   it("is weighed in the hand without signal, and the act can be undone", async () => {

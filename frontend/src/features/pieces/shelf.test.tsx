@@ -1,7 +1,6 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { drawn, putAway, until } from "../common/test-phone";
+import { describe, expect, it } from "vitest";
+import { drawn, until, withoutSignal } from "../common/test-phone";
 import { ClashScreen } from "./clash";
 import { pieceSample } from "./piece-sample";
 import { ShelfScreen } from "./shelf";
@@ -9,15 +8,7 @@ import { ShelfScreen } from "./shelf";
 const row = (mark: string) => pieceSample({ id: mark, mark, stage: "drying", state: "drying", state_words: "drying open", place: { id: "b1", name: "Rack B1" } }).piece;
 const places = { results: [["room", "Drying room", null], ["b1", "Rack B1", "room"], ["b2", "Rack B2", "room"]].map(([id, name, parent_id]) => ({ id, name, parent_id, kind: "rack", air_from_id: null, order: 0 })), next: null };
 
-beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
-});
-
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
-});
+withoutSignal();
 
 describe("a shelf", () => {
   it("moves many by one act, names those left alone, and shows them gone at once", async () => {
