@@ -82,7 +82,8 @@ def everything(tier: Sequence[str]) -> None:
     if failed:
         sys.exit(f"Failed: {', '.join(failed)}")
     pytest = [PYTHON, "-m", "pytest", "-q", *tier]
-    parallel = ["-n", "2", "--dist", "loadfile"]
+    # In the order of the folders, so that what tells the demo for a folder tells it only once.
+    parallel = ["-n", "2", "--dist", "loadfile", "--no-loadscope-reorder"]
     stop_unless_good(
         Step("pytest on SQLite", [*pytest, *parallel, "tests", "--ignore=tests/journeys"])
     )
