@@ -25,6 +25,7 @@ HOST = re.compile(r"https?://|--index-url|--find-links|file:")
 # where no server is set (another database has other bounds of whole numbers): once is enough.
 ASK_NO_DATABASE = [
     "--ignore-glob=*/domain/*",
+    "--ignore=tests/evaluation",
     "--ignore=tests/contracts/test_layout.py",
     "--ignore=tests/contracts/test_front_end_types.py",
 ]
