@@ -195,7 +195,7 @@ def _shown_waiting(row: Waiting, mine: set[UUID], limit_mm: float) -> Shown:
         "place": shown_place(piece.place),
         "due_date": row.due_date,
         "commission": {"id": order.pk, "number": order.number} if order else None,
-        "waiting_since": piece.since_at,
+        "waiting_since": row.since,
         "waits_days": row.waits_days,
         "litres": round(row.size.litres, 2) if row.size else None,
         "size": shown_size(row.size),

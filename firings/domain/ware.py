@@ -4,7 +4,9 @@ What comes back unfired goes to where it was, and wears a reason that says so: o
 told from one that the fire brought.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import datetime
 from typing import Final
 
 from pieces.domain import stages
@@ -63,6 +65,36 @@ def out_of(
 def called_off(stood: Spot, came_from: Spot | None, *, is_one_part: bool) -> Way | None:
     """Return the way back of a piece whose load was called off."""
     return _home(stood, came_from, stages.CALLED_OFF, is_one_part=is_one_part)
+
+
+@dataclass(frozen=True, slots=True)
+class Stay:
+    """A visit as the queue sees it: the state it brought, its reason, and when."""
+
+    state: str
+    reason: str
+    at: datetime
+
+
+def waits_since(stays: Sequence[Stay]) -> datetime:
+    """Return since when ware waits for its fire: no kiln that let it down costs it its turn.
+
+    Parameters
+    ----------
+    stays
+        All visits of one piece, oldest first; at least one.
+
+    Returns
+    -------
+    The time of the last visit, or of the one before the ware went in where it came back unfired.
+    """
+    last = len(stays) - 1
+    while last >= 2 and stays[last].reason in stages.UNFIRED:
+        before = last - 2  # the visit between is the way in
+        if stays[before].state != stays[last].state:
+            break
+        last = before
+    return stays[last].at
 
 
 def _home(stood: Spot, came_from: Spot | None, word: str, *, is_one_part: bool) -> Way | None:

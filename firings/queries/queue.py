@@ -22,7 +22,7 @@ from studio.models import Studio
 from .evidence import evidence_of
 from .gate import thickest_of
 from .loads import usual_cone
-from .refires import tickets_of, turns_of
+from .refires import tickets_of, turns_of, waiting_since
 from .sizes import Size, Sizes, measured_for
 
 KINDS: Final = ("bisque", "glaze")
@@ -41,6 +41,7 @@ class Waiting:
     kind: str
     cone: str
     due_date: date | None
+    since: datetime
     waits_days: int
     size: Size | None
     evidence: Evidence
@@ -130,12 +131,16 @@ def _of_kind(studio: Studio, kind: str, *, at: datetime, with_drying: bool) -> l
     shown, thickest = evidence_of(pieces), thickest_of(pieces)
     burnt = litres_this_month(studio, at=at)
     turns = turns_of(pieces, kind)
+    since = _since(pieces, tickets)
     by_cone: defaultdict[str, list[Piece]] = defaultdict(list)
     for piece in pieces:
         by_cone[tickets[piece.pk].cone if piece.pk in tickets else usual].append(piece)
     found = []
     for cone, rows in sorted(by_cone.items()):
-        asks = [_ask(piece, sizes.get(piece.pk), tickets, turns, burnt, zone) for piece in rows]
+        asks = [
+            _ask(piece, sizes.get(piece.pk), since[piece.pk].astimezone(zone).date(), turns, burnt)
+            for piece in rows
+        ]
         by_id = {piece.pk: piece for piece in rows}
         ranked = rules.order(asks, today)
         waiting = tuple(
@@ -144,6 +149,7 @@ def _of_kind(studio: Studio, kind: str, *, at: datetime, with_drying: bool) -> l
                 kind=kind,
                 cone=cone,
                 due_date=row.ask.due_date,
+                since=since[row.ask.id],
                 waits_days=rules.waits_days(row.ask, today),
                 size=sizes.get(row.ask.id),
                 evidence=shown[row.ask.id] if kind == "bisque" else FIRED_IS_DRY,
@@ -166,22 +172,26 @@ def _sized(pieces: Sequence[Piece], kind: str) -> Iterable[tuple[Piece, Size]]:
             yield piece, size
 
 
+def _since(pieces: Sequence[Piece], tickets: dict[UUID, FiringTicket]) -> dict[UUID, datetime]:
+    """Return since when each waits: fired ware from its ticket on, other ware since it is ready."""
+    known = waiting_since(pieces)
+    found = {piece.pk: known.get(piece.pk, piece.since_at) for piece in pieces}
+    again = (piece.pk for piece in pieces if piece.state in AGAIN and piece.pk in tickets)
+    return found | {pk: tickets[pk].happened_at for pk in again}
+
+
 def _ask(
     piece: Piece,
     size: Size | None,
-    tickets: dict[UUID, FiringTicket],
+    since: date,
     turns: dict[UUID, QueueTurn],
     burnt: dict[UUID, float],
-    zone: ZoneInfo,
 ) -> Ask:
-    since = piece.since_at
-    if piece.state in AGAIN and piece.pk in tickets:
-        since = tickets[piece.pk].happened_at
     return Ask(
         id=piece.pk,
         maker=piece.maker.first_name if piece.maker is not None else "nobody",
         due_date=due_date(piece),
-        waiting_since=since.astimezone(zone).date(),
+        waiting_since=since,
         litres=size.litres if size is not None else SMALLEST_L,
         put_first=_turn_words(turns.get(piece.pk)),
         maker_litres_this_month=burnt.get(piece.maker_id, 0.0) if piece.maker_id else 0.0,

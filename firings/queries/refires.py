@@ -7,6 +7,7 @@ from typing import Any
 from uuid import UUID
 
 from firings.domain import ware
+from firings.domain.ware import Stay
 from firings.models import FiringTicket, Load, QueueTurn
 from pieces.domain.stages import CHECKED, GLAZE_FIRED, PACKED, UNFIRED
 from pieces.models import Piece, StageEvent
@@ -57,6 +58,17 @@ def turns_of(pieces: Iterable[Piece], kind: str) -> dict[UUID, QueueTurn]:
     """Return who put pieces first for their next firing of a kind. Two queries."""
     rows = QueueTurn.objects.filter(kind=kind).select_related("entry__member")
     return _unspent(rows, pieces, kind)
+
+
+def waiting_since(pieces: Iterable[Piece]) -> dict[UUID, datetime]:
+    """Return since when pieces wait of which some load let one down before. One query."""
+    came_back = StageEvent.objects.filter(reason__in=UNFIRED).values("piece_id")
+    ids = [piece.pk for piece in pieces]
+    rows = StageEvent.objects.filter(piece__in=came_back).filter(piece__in=ids).standing()
+    stays: defaultdict[UUID, list[Stay]] = defaultdict(list)
+    for row in rows.order_by("happened_at", "id"):
+        stays[row.piece_id].append(Stay(row.state, row.reason, row.happened_at))
+    return {pk: ware.waits_since(visits) for pk, visits in stays.items()}
 
 
 def _unspent(

@@ -1,5 +1,6 @@
 """Loads that go another way: called off after loading, and fired a second time."""
 
+from datetime import datetime
 from typing import Any
 
 import pytest
@@ -12,14 +13,14 @@ from firings.tasks import tell_makers_of_loads
 from pieces.models import Part, Piece
 from studio.models import Reminder
 
-from .conftest import Yard
+from .conftest import LONDON, Yard
 
 
 class TestCalledOffAfterLoading:
     def test_puts_all_back_counts_nothing_and_tells_each_maker_once(self, yard) -> None:
         finch = Kiln.objects.of(yard.demo.studio).get(number="K2")
         cooling, load = yard.load("F-210"), yard.load("F-212")
-        bisqued = yard.piece("T18")
+        bisqued, waited = yard.piece("T18"), yard.piece("T15").since_at
         yard.tell("bram", f"loads/{load['id']}/placements/", pieces=[{"piece_id": str(bisqued.pk)}])
         stood = {
             mark: (yard.piece(mark).stage, yard.piece(mark).state, yard.piece(mark).place_id)
@@ -52,6 +53,11 @@ class TestCalledOffAfterLoading:
         (group,) = yard.get("kiln-queue/?kind=glaze")["groups"]
         waits = {row["piece"]["mark"]: row["dry_evidence"]["ok"] for row in group["rows"]}
         assert waits.items() >= {"B01": True, "T15": True}.items()
+        # A dead vent costs nobody the days that they waited.
+        tile = next(row for row in group["rows"] if row["piece"]["mark"] == "T15")
+        assert datetime.fromisoformat(tile["waiting_since"]) == waited
+        days = (yard.clock.now.astimezone(LONDON).date() - waited.astimezone(LONDON).date()).days
+        assert tile["waits_days"] == days > 0
         assert "damaged" in {said["code"] for said in yard.whole("T15")["warnings"]}
         after = yard.get("kilns/")["results"][1]
         for age in ("firings", "hot_h", "sensor_firings"):

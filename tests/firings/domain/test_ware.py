@@ -1,5 +1,7 @@
 """Where ware goes as it enters and leaves a kiln."""
 
+from datetime import UTC, datetime
+
 import pytest
 
 from firings.domain import ware
@@ -74,3 +76,52 @@ class TestCalledOff:
         assert (way.spot, way.is_back) == (GLAZE_FIRED, True)
         assert way.reason == CALLED_OFF
         assert way.reason in UNFIRED
+
+
+class TestWaitsSince:
+    @staticmethod
+    def stays(*told: tuple[str, str]) -> list[ware.Stay]:
+        """Return visits a day apart, from the first of the month."""
+        return [
+            ware.Stay(state, reason, datetime(2026, 11, day, tzinfo=UTC))
+            for day, (state, reason) in enumerate(told, start=1)
+        ]
+
+    @pytest.mark.parametrize(
+        ("told", "day"),
+        [
+            ([("bisqued", ""), ("glazed", "")], 2),
+            ([("glazed", ""), ("in_glaze", ""), ("glazed", "called off")], 1),
+            (
+                [
+                    ("glazed", ""),
+                    ("in_glaze", ""),
+                    ("glazed", "called off"),
+                    ("in_glaze", ""),
+                    ("glazed", "not fired"),
+                ],
+                1,
+            ),
+            # Fired, glazed anew and only then called off: it waits since it was glazed anew.
+            (
+                [
+                    ("glazed", ""),
+                    ("in_glaze", ""),
+                    ("glaze_fired", ""),
+                    ("glazed", ""),
+                    ("in_glaze", ""),
+                    ("glazed", "called off"),
+                ],
+                4,
+            ),
+            # Moved on since it came back.
+            ([("glazed", ""), ("in_glaze", ""), ("glazed", "called off"), ("bisqued", "")], 4),
+            # Where it was before is not known.
+            ([("in_glaze", ""), ("glazed", "called off")], 2),
+            ([("bisqued", ""), ("in_glaze", ""), ("glazed", "called off")], 3),
+        ],
+    )
+    def test_is_where_it_stood_before_a_kiln_let_it_down(
+        self, told: list[tuple[str, str]], day: int
+    ) -> None:
+        assert ware.waits_since(self.stays(*told)).day == day
