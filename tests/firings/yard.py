@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import Any
 
-from firings.actions import events, kilns, loads, placing
+from firings.actions import cones, events, kilns, loads, placing
 from firings.actions.events import Given, Result
 from firings.actions.loads import LoadGiven
 from firings.actions.placing import PieceAsked, ThingAsked
@@ -178,3 +178,11 @@ def fired(load, by, *, at=NOW, outcome="fired", **more):
 def age_of(kiln):
     rows = Kiln.objects.filter(pk=kiln.pk)
     return kiln_queries.now_of(rows, studio=kiln.studio, at=NOW + 9 * DAY)[0].health.elements
+
+
+def ask_for(
+    piece: Piece, by: Member, cone: str, *, at: datetime = NOW - HOUR, words: str = ""
+) -> None:
+    """Write a ticket for a piece that waits for a glaze firing."""
+    asked = cones.TicketGiven("glaze", cone, words)
+    cones.ask_for(act=factories.act(by, at), piece=piece, given=asked)
