@@ -4,6 +4,7 @@ from datetime import timedelta
 
 import pytest
 
+from firings.models import Kiln
 from pieces.domain.stages import GLAZED
 from tests.factories import NOW
 from tests.firings import yard as yards
@@ -125,3 +126,32 @@ class TestOne:
 
         assert [row["kind"] for row in rows] == ["called_off", "settled"]
         assert rows[0]["reason"] == "vent fan dead"
+
+
+class TestCooling:
+    def test_says_nothing_of_a_kiln_that_does_not_cool(self, yard, maker):
+        load = yards.load(yard)
+
+        answer = maker[1].get(f"{S}loads/{load.pk}/cooling/").json()
+
+        assert answer["opening"] is None
+        assert answer["cautions"][0]["code"] == "hot-when-opened"
+
+    def test_guesses_widely_until_its_own_readings_say_more(self, yard, technician, sent):
+        load = yards.load(yard, "glaze", starts_at=NOW - 20 * HOUR, made_at=NOW - 40 * HOUR)
+        tell(load, technician[0], "started", NOW - 20 * HOUR, is_catching_up=True)
+        tell(load, technician[0], "ended", NOW - 6 * HOUR, celsius=1219.0)
+
+        def opening():
+            return technician[1].get(f"{S}loads/{load.pk}/cooling/").json()["opening"]
+
+        assert opening()["basis"] == "guess"
+        Kiln.objects.update(cooling_k_per_h=0.155)
+        assert opening()["basis"] == "known"
+        readings = [
+            {"taken_at": (NOW - timedelta(hours=hours)).isoformat(), "reading_c": c}
+            for hours, c in ((2, 600), (1, 516))
+        ]
+        sent(technician[1], f"{S}loads/{load.pk}/readings/", {"readings": readings})
+        assert opening()["basis"] == "readings"
+        assert opening()["last_c"] == 516.0
