@@ -12,7 +12,7 @@ from moulds.domain.cautions import FIRST_PRESS, Caution
 from moulds.domain.lineage import from_fired
 from moulds.domain.moisture import USUAL_CAPACITY_FRACTION
 from moulds.models import Casting, Master, MouldPart, MouldSet, Pressing
-from moulds.queries.castings import last_presses, pressings_to_check
+from moulds.queries.castings import pressings_to_look_over
 from moulds.queries.masters import was_ready
 from studio.actions import journal
 from studio.domain.ids import uuid7
@@ -111,7 +111,9 @@ def pour(
         casting=casting,
         cautions=(FIRST_PRESS,) if is_new else (),
         laid_aside=laid_aside,
-        to_check=tuple(_to_check(laid_aside, until=act.happened_at)),
+        to_check=tuple(pressings_to_look_over(laid_aside, until=act.happened_at))
+        if laid_aside
+        else (),
     )
 
 
@@ -181,20 +183,3 @@ def _add_blocks(act: Act, casting: Casting, blocks: Sequence[Block]) -> None:
         )
         for order, block in enumerate(blocks)
     )
-
-
-def _to_check(laid_aside: Casting | None, *, until: datetime) -> list[Pressing]:
-    if laid_aside is None:
-        return []
-    found = {
-        pressing.pk: pressing
-        for part in laid_aside.parts.all()
-        for pressing in _doubtful(part, until)
-    }
-    return sorted(found.values(), key=lambda row: (row.happened_at, row.pk), reverse=True)
-
-
-def _doubtful(part: MouldPart, until: datetime) -> list[Pressing]:
-    """Return the last presses of a whole part; of a hurt one, all since it was found good."""
-    found = pressings_to_check(part, until=until)
-    return last_presses(found) if part.state == MouldPart.State.WHOLE else found

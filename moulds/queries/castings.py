@@ -156,6 +156,27 @@ def pressings_to_check(mould_part: MouldPart, *, until: datetime) -> list[Pressi
     return last + [row for row in rows[len(last) :] if row.happened_at > looked_at]
 
 
+def pressings_to_look_over(casting: Casting, *, until: datetime) -> list[Pressing]:
+    """Return the pressings of a casting that may hold crumbs, newest first.
+
+    Of a whole part these are the last presses; of a hurt one, all since it was found good.
+    """
+    found = {row.pk: row for part in casting.parts.all() for row in _doubtful(part, until)}
+    return sorted(found.values(), key=lambda row: (row.happened_at, row.pk), reverse=True)
+
+
+def _doubtful(part: MouldPart, until: datetime) -> list[Pressing]:
+    found = pressings_to_check(part, until=until)
+    return last_presses(found) if part.state == MouldPart.State.WHOLE else found
+
+
+def last_pressed(mould_set: MouldSet) -> Casting | None:
+    """Return the casting that was pressed last: a new one gives way till its own first press."""
+    rows: Any = Pressing.objects.standing().filter(casting__mould_set=mould_set)
+    last = rows.select_related("casting").order_by("-happened_at", "-id").first()
+    return last.casting if last is not None else None
+
+
 def last_presses(newest_first: list[Pressing]) -> list[Pressing]:
     """Return the pressings that hold the last `PRESSES_TO_CHECK` presses, newest first."""
     presses = 0

@@ -102,6 +102,10 @@ class TestOneMouldTwoMakers:
         assert (kept["from_at"], kept["until_at"]) == (booking["from_at"], booking["until_at"])
 
 
+def pieces_with_knops() -> list[str]:
+    return [part.piece.shown_mark for part in Part.objects.filter(role="knop")]
+
+
 class TestMouldCastAgain:
     def test_counts_from_nought_and_old_knops_keep_their_own(self, yard) -> None:
         mould, old = yard.mould("M07"), yard.casting("M07")
@@ -118,6 +122,11 @@ class TestMouldCastAgain:
 
         for told in (chipped, poured):
             assert sum(row["count"] for row in told["pressings_to_check"]) >= 6
+        # Until the new one is pressed, its screen names the pieces of the one before by their marks.
+        doubtful = yard.get(f"mould-sets/{mould.pk}/crumb-check/")
+        marks = [piece["mark"] for row in doubtful["rows"] for piece in row["pieces"]]
+        assert (doubtful["generation"], len(marks) >= 6) == (3, True)
+        assert set(marks) <= set(pieces_with_knops())
         assert (poured["casting"]["generation"], poured["parts"][0]["presses"]) == (4, 0)
         assert "first-press-may-stick" in {said["code"] for said in poured["warnings"]}
         knop = next(part for part in yard.whole("L01")["parts"] if part["role"] == "knop")

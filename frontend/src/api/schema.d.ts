@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document e930a11447f31c8acfa550e4e4388d857f30f1946d24ccec0409766086b4e2f2
-// types 43db7fb9b56e20a580fc2cff7755e52fd0a33be80993217323b77aa50ab927cb
+// document 282d891dd4f2d25c3c794c6852d32bd12d301e91a02b7b2c975e6744f74238ca
+// types dc2309ca747db70c8f4c0004c7ecb597b08b1250f020c2b1105a829c0153f059
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -1555,6 +1555,23 @@ export interface paths {
         put?: never;
         /** @description Record a pouring; the casting before it is laid aside, its last presses listed. */
         post: operations["studios_mould_sets_castings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/mould-sets/{set_id}/crumb-check/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** @description Show the last presses, newest first; of a hurt part, all since it was found good. */
+        get: operations["crumb_check_read"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -4117,6 +4134,20 @@ export interface components {
              */
             peak: "low" | "watch" | "high";
             reason: string;
+        };
+        CrumbCheckOut: {
+            /** @description Of the casting that was pressed last; null: never pressed. */
+            generation: number | null;
+            rows: components["schemas"]["CrumbRowOut"][];
+        };
+        /** @description One pressing, and the pieces that its clay went into. */
+        CrumbRowOut: {
+            count: number;
+            pieces: components["schemas"]["PieceNamedOut"][];
+            /** Format: date-time */
+            pressed_at: string;
+            /** Format: uuid */
+            pressing_id: string;
         };
         /** @description Water left, 1 as pressed to 0 at rest with the room's air; `known_points` of it are past. */
         CurveOut: {
@@ -15540,6 +15571,37 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PouredOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    crumb_check_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                set_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CrumbCheckOut"];
                 };
             };
             /** @description What went wrong. */

@@ -13,6 +13,7 @@ export type MouldSetAnswer = Whole<"MouldSetOut">;
 export type MouldReadiness = Whole<"ReadinessOut">;
 export type InspectionRow = Whole<"InspectionRowOut">;
 export type MouldWeighing = Whole<"MouldWeighingRowOut">;
+export type CrumbCheck = Whole<"CrumbCheckOut">;
 export type DesignRow = Whole<"DesignOut">;
 export type BlockRow = Whole<"SlabBlockOut">;
 export type StudioLimits = Pick<Whole<"SettingsOut">, "mould_dry_below_fraction" | "mould_usable_below_fraction">;

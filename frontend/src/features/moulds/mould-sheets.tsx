@@ -7,6 +7,7 @@ import { PhotoField } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useSession } from "../common/session";
 import type { TakenPhoto } from "../common/taken-photo";
+import { CrumbCheckLine } from "./crumbs";
 import css from "./mould.module.css";
 import { partNote } from "./mould-words";
 import { PourSheet } from "./pour-sheet";
@@ -104,7 +105,7 @@ function PartTold({ mould: { set }, screen }: Asked) {
       <Choice legend="Part" name="part" options={set.parts.map((one) => ({ value: one.id, words: one.name, note: partNote(one) }))} chosen={partId} onChoose={choosePart} />
       <Choice legend="It is" name="kind" options={kinds} chosen={kind} onChoose={choose} />
       <Field label="What is wrong with it, or how it was mended" name="reason" value={reason} onType={type} most={200} />
-      {kind === "chipped" && <p>Plaster crumbs may be in what was pressed since the last good look. They pop out after firing: look those pieces over.</p>}
+      {kind === "chipped" && <CrumbCheckLine found={screen.crumbs} />}
       {wantsReason && <p>Say why it is out of use: the next who wants it will ask.</p>}
       <MainAct isDisabled={!part || kind === null || wantsReason} onPress={() => { if (part && kind) screen.tell(part, kind, words, reason.trim()); }}>
         {part && kind ? `${part.name}: ${words}` : "Say which, and what"}

@@ -12,6 +12,7 @@ import { Screen } from "../common/screen";
 import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
+import { CrumbCheckRows } from "./crumbs";
 import { basisWords, drynessWord } from "./dryness";
 import { DrynessBar } from "./dryness-bar";
 import css from "./mould.module.css";
@@ -66,6 +67,7 @@ function Ready({ mould, heardAt }: { mould: MouldNow; heardAt: Date | null }) {
         {screen.may.weigh && <Act onPress={() => { screen.open("look"); }}>Look at the detail…</Act>}
       </div>
       <Kept {...shown} />
+      {screen.isCrumbly && screen.crumbs && <CrumbCheckRows found={screen.crumbs} />}
       <Parts {...shown} />
       <Castings {...shown} />
       <Bookings {...shown} />

@@ -17,18 +17,36 @@ function CastAgain() {
   return <><MouldSheets mould={mould} screen={screen} sheet="pour" /><p>{screen.saying.said?.words}</p></>;
 }
 
+const crumbs = {
+  generation: 3,
+  rows: ["L09", "L08"].map((mark, place) => ({
+    pressing_id: `p${mark}`, pressed_at: `2026-10-2${String(2 - place)}T10:00:00Z`, count: 1,
+    pieces: [{ id: mark, mark, noun: "lid", design_name: "pine-knop lid", stage: "drying", state: "drying", state_words: "drying" }],
+  })),
+};
+
 withoutSignal();
 
 describe("a mould cast again", () => {
   it("is poured from its master with the same parts, and says what to mind", async () => {
     const phone = await drawn(<CastAgain />, {});
     await until(() => { expect(phone.has("Its first presses may stick.")).toBe(true); });
+    expect(phone.has("Look over what was pressed last")).toBe(true);
 
     phone.press("Poured anew from MS-7");
 
     await until(() => { expect(phone.acts()).toHaveLength(1); });
     expect(phone.acts()[0]?.path).toContain("mould-sets/s7/castings/");
     expect(phone.acts()[0]?.body).toMatchObject({ made_from: "master", master_id: "ms", parts: [{ name: "face" }] });
+  });
+
+  it("names the pieces of the last presses, which may hold crumbs", async () => {
+    const phone = await drawn(<CastAgain />, { "mould-sets/s7/crumb-check/": crumbs });
+
+    await until(() => { expect(phone.has("Look over 2 pieces from generation 3")).toBe(true); });
+
+    const ways = [...phone.root.querySelectorAll<HTMLAnchorElement>("li a")].map((way) => [way.textContent, way.getAttribute("href")]);
+    expect(ways).toEqual([["L09", "/pieces/L09"], ["L08", "/pieces/L08"]]);
   });
 
   it("keeps the length of a fired piece, and shows what the studio answers to it", async () => {

@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import { asTyped } from "../../domain/typed";
 import { Choice, Field, MainAct } from "../../ui/act";
 import { useSession } from "../common/session";
+import { CrumbCheckLine } from "./crumbs";
 import css from "./mould.module.css";
 import type { MouldNow } from "./use-mould";
 import type { MouldScreenState } from "./use-mould-screen";
@@ -36,7 +37,7 @@ export function PourSheet({ mould: { set }, screen }: { mould: MouldNow; screen:
         : (
           <>
             <p>Generation {casting.generation} of {label} is laid aside; the next counts from nought. Its first presses may stick.</p>
-            <p>Look over what was pressed last in generation {casting.generation}, six presses at least: crumbs of plaster pop out after firing.</p>
+            <CrumbCheckLine found={screen.crumbs} />
           </>
         )}
       <MainAct type="submit" isDisabled={isFired && fired.trim() === ""}>{isFired ? "How large a model?" : `Poured anew from ${casting.master.label}`}</MainAct>

@@ -1,6 +1,6 @@
 import { useState } from "preact/hooks";
 import type { Page } from "../../api/pages";
-import type { BookingRow, CastingRow, InspectionRow, MouldPartRow, MouldWeighing } from "../../api/shapes-moulds";
+import type { BookingRow, CastingRow, CrumbCheck, InspectionRow, MouldPartRow, MouldWeighing } from "../../api/shapes-moulds";
 import { mass } from "../../domain/format";
 import { quantity } from "../../domain/typed";
 import { instantOf } from "../../domain/wall";
@@ -23,6 +23,10 @@ export interface MouldScreenState {
   bookings: readonly BookingRow[];
   weighings: readonly MouldWeighing[];
   looks: readonly InspectionRow[];
+  /** What was pressed last; null until it was heard. */
+  crumbs: CrumbCheck | null;
+  /** A part is hurt, or a new casting waits for its first press: the pieces before are to be looked over. */
+  isCrumbly: boolean;
   kept: readonly KeptAct[];
   saying: Saying;
   weighRefused: Refused;
@@ -54,6 +58,9 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
   const bookings = useScreen<Page<BookingRow>>(`${path}bookings/`);
   const weighings = useScreen<Page<MouldWeighing>>(`${path}weighings/`);
   const looks = useScreen<Page<InspectionRow>>(`${path}inspections/`, { every_s: 600 });
+  const heard = useScreen<CrumbCheck>(`${path}crumb-check/`, { every_s: 600 });
+  const crumbs = heard.state === "ready" ? heard.value : null;
+  const isCrumbly = set.parts.some((part) => part.state !== "whole") || (crumbs?.generation ?? null) !== (set.casting?.generation ?? null);
   const seq = readiness.journal_seq;
   const saying = useSaid(seq);
   const weighRefused = useRefused("mould_weighed", set.id);
@@ -69,7 +76,7 @@ export function useMouldScreen({ set, readiness }: MouldNow): MouldScreenState {
     open("none");
   };
   return {
-    castings: listOf(castings), bookings: listOf(bookings), weighings: listOf(weighings), looks: listOf(looks), kept, saying, weighRefused, bookRefused, pourRefused, sheet, open,
+    castings: listOf(castings), bookings: listOf(bookings), weighings: listOf(weighings), looks: listOf(looks), crumbs, isCrumbly, kept, saying, weighRefused, bookRefused, pourRefused, sheet, open,
     may: {
       weigh: hasGrant(membership, "press_own"), book: hasGrant(membership, "book_moulds"),
       edit: isMine && hasGrant(membership, "edit_own_moulds"), report: hasGrant(membership, "report_damage"),
