@@ -122,7 +122,7 @@ class TestMouldCastAgain:
 
         for told in (chipped, poured):
             assert sum(row["count"] for row in told["pressings_to_check"]) >= 6
-        # Until the new one is pressed, its screen names the pieces of the one before by their marks.
+        # Until the new one is pressed, its screen names the pieces of the one before.
         doubtful = yard.get(f"mould-sets/{mould.pk}/crumb-check/")
         marks = [piece["mark"] for row in doubtful["rows"] for piece in row["pieces"]]
         assert (doubtful["generation"], len(marks) >= 6) == (3, True)
