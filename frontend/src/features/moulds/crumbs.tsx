@@ -1,7 +1,7 @@
 /** Pieces to look over for crumbs of plaster: what was pressed last, by its marks. */
 import type { CrumbCheck } from "../../api/shapes-moulds";
 import { dayAndClock } from "../../domain/clock";
-import { count, joinFacts } from "../../domain/format";
+import { count, upperFirst } from "../../domain/format";
 import { Block, Row } from "../../ui/seam";
 import { useZone } from "../common/session";
 import { useNow } from "../common/use-now";
@@ -13,11 +13,11 @@ export function CrumbCheckRows({ found }: { found: CrumbCheck }) {
   const rows = found.rows.flatMap(({ pressed_at, pieces }) => pieces.map((piece) => ({ piece, at: dayAndClock(new Date(pressed_at), now, zone) })));
   if (rows.length === 0) return null;
   return (
-    <Block name="Look over for crumbs" count={rows.length} note={`from generation ${String(found.generation)}`}>
+    <Block name="Look over for crumbs" count={rows.length} note={`from generation ${String(found.generation)} · plaster pops out after firing`}>
       {rows.map(({ piece, at }) => (
         <Row
           key={`${piece.id} ${at}`} mark={piece.mark} noun={piece.noun} natch="hand" href={`/pieces/${piece.id}`}
-          verdict="Plaster pops out after firing" evidence={joinFacts(`pressed ${at}`, piece.state_words)}
+          verdict={upperFirst(piece.state_words)} evidence={`pressed ${at}`}
           spoken={`Look over ${piece.noun} ${piece.mark}, pressed ${at}, ${piece.state_words}`}
         />
       ))}
