@@ -8,6 +8,11 @@ export function cacheKey(deviceId: string, memberId: string): string {
   return `${PREFIX}${deviceId}:${memberId}`;
 }
 
+/** Where something small of one hand is kept, and forgotten with what that hand read. */
+export function keyOfHand(what: string, memberId: string): string {
+  return `${PREFIX}${what}:${memberId}`;
+}
+
 /** Raised whenever all is forgotten, so that what a page still meant to write of an earlier hand is not written after all. */
 let hand = 0;
 

@@ -1,8 +1,11 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
+import { IDBFactory, IDBKeyRange } from "fake-indexeddb";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { clock } from "../../domain/clock";
+import { dropCaches } from "../../offline/cache";
 import { keepLent, keyOf } from "../../offline/numbers";
 import { drawn, fieldOf, putAway, until } from "../common/test-phone";
+import { lastPresses } from "./last-press";
 import { PressScreen } from "./press";
 
 const dryness = { word: "dry", basis: "weighed", free_water_fraction: 0.01, presses_since_dry: 0, presses_left: null };
@@ -82,6 +85,34 @@ describe("a press without signal", () => {
       if (phone.acts().length === 1) phone.press("Another: 12 pieces");
       expect(phone.acts()).toHaveLength(2);
     });
+  });
+
+  it("takes a thumb that bounces for one press", async () => {
+    const phone = await drawn(<PressScreen id="s2" />, heard, { prepare: lent });
+    await until(() => { expect(phone.has("Pressed T28")).toBe(true); });
+
+    phone.press("Pressed T28");
+    phone.press("Pressed T28");
+
+    await until(() => { expect(phone.has("Pressed T29")).toBe(true); });
+    expect(phone.acts()).toHaveLength(1);
+  });
+
+  it("asks after the page was loaded anew what it would have asked before", async () => {
+    const at = new Date(Date.now() - 20_000);
+    const prepare = async (db: IDBDatabase): Promise<void> => {
+      await lent(db);
+      await lastPresses(db, "m1").remember("s2", { id: "p1", marks: "T27", count: 1, at });
+    };
+    const phone = await drawn(<PressScreen id="s2" />, heard, { prepare });
+
+    await until(() => { phone.press("Pressed T28"); });
+
+    await until(() => { expect(phone.has(`was pressed in M02 at ${clock(at, "Europe/London")}. Another?`)).toBe(true); });
+    expect(phone.acts()).toHaveLength(0);
+    vi.stubGlobal("IDBKeyRange", IDBKeyRange);
+    await dropCaches(phone.db);
+    expect(await lastPresses(phone.db, "m1").of("s2")).toBeNull();
   });
 
   it("wants the mark typed as it is cut where no number is left", async () => {

@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { Page } from "../../api/pages";
 import type { BlockRow, DesignRow } from "../../api/shapes-moulds";
 import type { PieceBrief, PieceList } from "../../api/shapes-pieces";
@@ -9,8 +9,9 @@ import { useSaid } from "../common/use-said";
 import type { Saying } from "../common/use-said";
 import { useWholeList } from "../common/use-screen";
 import { overlaidPieces } from "../pieces/racks-view";
+import { lastPresses } from "./last-press";
 import { pressBefore, pressingFields, targetsOf, waitingFor, withoutPressed } from "./press-plan";
-import type { Before, LastPress, Made, Target } from "./press-plan";
+import type { Before, Made, Target } from "./press-plan";
 import type { MouldNow } from "./use-mould";
 import { useNumbers } from "./use-numbers";
 
@@ -38,15 +39,6 @@ export interface Press {
   notAnother: () => void;
 }
 
-/** By mould, for as long as the phone is signed in: the screen may be left and come back to. */
-const remembered = new WeakMap<IDBDatabase, Map<string, LastPress>>();
-
-function pressedOn(db: IDBDatabase): Map<string, LastPress> {
-  const known = remembered.get(db) ?? new Map<string, LastPress>();
-  remembered.set(db, known);
-  return known;
-}
-
 /** The block last pressed from on this phone is the likeliest; else the newest laid. */
 function likelyBlock(blocks: readonly BlockRow[]): string | null {
   return [...blocks].sort((one, other) => (other.laid_on ?? "").localeCompare(one.laid_on ?? ""))[0]?.id ?? null;
@@ -58,14 +50,16 @@ export function usePress({ set, readiness }: MouldNow): Press {
   const pieces = useWholeList<PieceList>("pieces/");
   const acts = useKeptActs();
   const said = useSaid(readiness.journal_seq);
-  const pressed = pressedOn(useSession().phone.db);
-  const saying: Saying = { ...said, undo: () => { pressed.delete(set.id); said.undo(); } };
+  const { phone, membership } = useSession();
+  const pressed = lastPresses(phone.db, membership.member.id);
+  const saying: Saying = { ...said, undo: () => { void pressed.forget(set.id); said.undo(); } };
   const [blockId, chooseBlock] = useState<string | null>(null);
   const [leftOut, leaveOut] = useState<ReadonlySet<string>>(new Set());
   const [count, setCount] = useState(1);
   const [chosenFor, setFor] = useState<string | null | undefined>(undefined);
   const [typedMark, typeMark] = useState("");
   const [before, askAgainst] = useState<Before | null>(null);
+  const isPressing = useRef(false);
 
   const design = designs.state === "ready" ? designs.value.results.find((one) => one.id === set.makes.design_id) : undefined;
   const numbers = useNumbers(design?.series ?? null);
@@ -101,15 +95,22 @@ export function usePress({ set, readiness }: MouldNow): Press {
       words: `${set.label}: pressed ${words}`,
       creates: made.flatMap((one) => (one.isNew ? [one.pieceId, one.partId] : [one.partId])),
     }, `Pressed ${words}`);
-    if (id !== null) pressed.set(set.id, { id, marks: words, count: made.length, at: new Date() });
+    if (id !== null) await pressed.remember(set.id, { id, marks: words, count: made.length, at: new Date() });
     setFor(undefined);
     typeMark("");
     askAgainst(null);
   };
-  const press = (): void => {
-    const last = pressBefore(acts, pressed.get(set.id) ?? null, set.id, Date.now());
-    if (last === null) void send();
-    else askAgainst(last);
+  const press = async (): Promise<void> => {
+    // A thumb that bounces while the phone still looks up what it pressed last means one press.
+    if (isPressing.current) return;
+    isPressing.current = true;
+    try {
+      const last = pressBefore(acts, await pressed.of(set.id), set.id, Date.now());
+      if (last === null) await send();
+      else askAgainst(last);
+    } finally {
+      isPressing.current = false;
+    }
   };
   const togglePart = (id: string): void => {
     const next = new Set(leftOut);
@@ -118,7 +119,8 @@ export function usePress({ set, readiness }: MouldNow): Press {
   };
   return {
     blocks, blockId: block, chooseBlock, partIds: new Set(mouldPartIds), togglePart, count, setCount, waiting, forId, chooseFor: setFor,
-    targets, wantsMark, typedMark, typeMark, before, saying, press,
+    targets, wantsMark, typedMark, typeMark, before, saying,
+    press: () => { void press(); },
     another: () => { void send(); },
     notAnother: () => { askAgainst(null); },
   };
