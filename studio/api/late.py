@@ -20,7 +20,7 @@ from rest_framework.request import Request
 from studio.actions import held
 from studio.actions.devices import DeviceRevoked
 from studio.actions.leaving import HasLeft
-from studio.domain.refusals import Refusal
+from studio.domain.refusals import NotAllowed, Refusal
 from studio.models import Device, HeldAct, Member
 
 LARGEST_BODY = 64 * 1024
@@ -47,6 +47,13 @@ class HolderHasLeft(Gone):
 
     default_code = "has-left"
     default_detail = "Who is named has left this studio."
+
+
+class PhotoNotHeld(NotAllowed):
+    """Not a word about the phone, so that what waits behind the photo is still sent."""
+
+    code = "photo-not-held"
+    title = "A photo is not kept for an owner."
 
 
 class KeptForReview(Exception):  # no error: the act is kept
@@ -115,6 +122,8 @@ def _kept(
     request: Request, member: Member, device: Device, why: HeldAct.Why, ended_at: datetime
 ) -> Exception | None:
     """Keep an act from before `ended_at`; None when it is from after, or no act at all."""
+    if (request.content_type or "").startswith("multipart/form-data"):
+        return PhotoNotHeld("It stays on the phone; what it was taken for goes without it.")
     body = _body(request)
     act_id, happened_at = _id(body.get("id")), _moment(body.get("happened_at"))
     if act_id is None or happened_at is None or happened_at >= ended_at:

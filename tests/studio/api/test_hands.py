@@ -8,6 +8,7 @@ from studio.actions import leaving, refused
 from studio.models import Device, HeldAct, JournalEntry, Member, NumberBlock, RefusedTry
 from studio.tasks import end_memberships
 from tests.factories import sent
+from tests.pictures import sent_photo
 
 YARD = "/api/v1/studios/yard/"
 BLOCKS = f"{YARD}number-blocks/"
@@ -173,6 +174,16 @@ class TestHeldList:
         assert (late.status_code, late.json()["type"]) == (403, "/problems/device-revoked")
         noted = RefusedTry.objects.get()
         assert (noted.code, str(noted.device_id)) == ("device-revoked", phone)
+
+    def test_says_of_a_photo_that_it_stays_where_it_is(self, owner, maker):
+        phone, client = shed_phone(owner, maker[0])
+        owner[1].delete(f"{YARD}devices/{phone}/")
+
+        told = sent_photo(client)
+
+        assert (told.status_code, told.json()["type"]) == (403, "/problems/photo-not-held")
+        assert not HeldAct.objects.exists()
+        assert RefusedTry.objects.get().code == "photo-not-held"
 
     def test_holds_what_a_leaver_did_on_a_shared_phone(self, owner, maker, clock):
         _, client = shed_phone(owner, maker[0])
