@@ -55,6 +55,11 @@ def answers(asked_for: Sequence[Question], belief: StudioBelief, at: datetime) -
     return found
 
 
+def horizon_s(at: datetime) -> float:
+    """Return how far ahead is looked: to a whole hour. [s since 1970]"""
+    return at.timestamp() // HOUR_S * HOUR_S + HORIZON.total_seconds()
+
+
 def _run(asked_for: Sequence[Question], belief: StudioBelief, at: datetime) -> list[Answer]:
     if not asked_for:
         return []
@@ -62,8 +67,7 @@ def _run(asked_for: Sequence[Question], belief: StudioBelief, at: datetime) -> l
     until = tuple(_known_until_s(question, now_s) for question in asked_for)
     begun = [question.state or ensemble(question.problem, question.draws) for question in asked_for]
     known = simulate(Batch(tuple(begun), until, keeps_track=True))
-    horizon_s = now_s // HOUR_S * HOUR_S + HORIZON.total_seconds()
-    ahead = simulate(Batch(known.after, horizon_s, keeps_track=True))
+    ahead = simulate(Batch(known.after, horizon_s(at), keeps_track=True))
     found = []
     for i, question in enumerate(asked_for):
         tracks = [known.tracks[i], ahead.tracks[i]]

@@ -86,6 +86,12 @@ def relearn(*, studio: Studio, at: datetime) -> Lore:
     return Lore(belief, checks)
 
 
+def lore_of(studio: Studio) -> Lore:
+    """Return what is believed as last learned; the first belief where nothing was yet."""
+    row = Learned.objects.filter(studio=studio).first()
+    return _lore(row) if row is not None else Lore(FIRST, {})
+
+
 def _lore(row: Learned) -> Lore:
     return Lore(StudioBelief.from_json(row.belief), row.checks)
 

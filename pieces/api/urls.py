@@ -17,6 +17,7 @@ from . import (
     pieces,
     pressings,
     sums,
+    supposing,
     together,
 )
 
@@ -33,6 +34,7 @@ urlpatterns: list[URLPattern] = [
     path(f"{STUDIO}pieces/", pieces.PieceList.as_view()),
     path(PIECE, pieces.PieceOne.as_view()),
     path(f"{PIECE}drying/", drying.PieceDrying.as_view()),
+    path(f"{PIECE}what-if/", supposing.WhatIf.as_view()),
     path(f"{PIECE}history/", pieces.PieceHistory.as_view()),
     path(f"{PIECE}stage-events/", acts.StageEventList.as_view()),
     path(f"{PIECE}parts/", acts.PartList.as_view()),

@@ -106,24 +106,35 @@ class Told:
 
 def unsound(asked: Asked) -> list[str]:
     """Return why no estimate would be sound, in sentences; empty where one may be made."""
+    said = [unsound_air(air.air_c, air.humidity_fraction) for air in asked.air]
+    found = list(dict.fromkeys(word for words in said for word in words))
+    return [*found, *too_thick(asked.section)]
+
+
+def unsound_air(air_c: float, humidity_fraction: float) -> list[str]:
+    """Return why no estimate would be sound in that air, in sentences; empty where it would."""
     found = []
-    if any(not SOUND_AIR_C[0] <= air.air_c <= SOUND_AIR_C[1] for air in asked.air):
+    if not SOUND_AIR_C[0] <= air_c <= SOUND_AIR_C[1]:
         found.append("The air is outside 5 to 30 °C.")
     low, high = SOUND_HUMIDITY
-    if any(not low <= air.humidity_fraction <= high for air in asked.air):
+    if not low <= humidity_fraction <= high:
         found.append("The air is outside 20 to 95 % humidity.")
-    most_mm = MOST_TIMES_REFERENCE * REFERENCE_MM[asked.section.shape]
-    if asked.section.thickest_m * 1000.0 > most_mm * (1.0 + 1e-9):
-        found.append(f"It is thicker than {most_mm:g} mm, three times what the model was made for.")
     return found
+
+
+def too_thick(section: Section) -> list[str]:
+    """Return in a sentence that a section is too thick for a sound estimate; empty where not."""
+    most_mm = MOST_TIMES_REFERENCE * REFERENCE_MM[section.shape]
+    if section.thickest_m * 1000.0 <= most_mm * (1.0 + 1e-9):
+        return []
+    return [f"It is thicker than {most_mm:g} mm, three times what the model was made for."]
 
 
 def what_if(asked: Asked) -> Told:
     """Return windows, curve and how they were reckoned. Raises `ValueError` on a bad schedule."""
     working = _working(asked)
     if doubts := unsound(asked):
-        said = "No sound estimate. " + " ".join(doubts)
-        return Told(None, None, working, (("no-sound-estimate", said),))
+        return Told(None, None, working, (no_estimate(doubts),))
     out_h, sentence = _out_of_mould_h(asked)
     begun = _begun(asked, out_h)
     until_s = float(_hour(asked.begins_s) + HORIZON_H * HOUR_S)
@@ -134,12 +145,18 @@ def what_if(asked: Asked) -> Told:
     late_s = windows.bisque.p90_s
     end_s = min(until_s, late_s + 24 * HOUR_S)
     line = curve(after, track, np.linspace(asked.begins_s, end_s, POINTS))
-    warnings = [(f"not-in-this-room-{stage}", _unreached(stage)) for stage in _shut(windows)]
-    return Told(windows, line, (*working, *sentence), tuple(warnings))
+    return Told(windows, line, (*working, *sentence), tuple(unreached(windows)))
 
 
-def _shut(windows: ReadinessWindows) -> list[str]:
-    return sorted(stage.value for stage in windows.not_in_this_room)
+def no_estimate(doubts: Sequence[str]) -> tuple[str, str]:
+    """Return code and sentence of no estimate, for the reasons given."""
+    return "no-sound-estimate", "No sound estimate. " + " ".join(doubts)
+
+
+def unreached(windows: ReadinessWindows) -> list[tuple[str, str]]:
+    """Return code and sentence of every stage that the air cannot bring about."""
+    shut = sorted(stage.value for stage in windows.not_in_this_room)
+    return [(f"not-in-this-room-{stage}", _unreached(stage)) for stage in shut]
 
 
 def _unreached(stage: str) -> str:

@@ -27,6 +27,7 @@ from pieces.domain.drying import Cover as CoverWord
 from pieces.domain.drying.sections import BOARD_FACTOR, HOLLOW_FACTOR
 from pieces.domain.schedule import Standing, face_events
 from pieces.models import Cover, Move, Part, Piece, StageEvent
+from pieces.queries.supposed import Supposed
 from studio.models import Place, Studio
 
 WET_STAGES: Final = ("pressing", "assembly", "drying")
@@ -76,9 +77,11 @@ class WetPart:
         return self.events[-1].outer.plaster is None
 
 
-def wet_parts(studio: Studio, *, piece_id: UUID | None = None) -> list[WetPart]:
+def wet_parts(
+    studio: Studio, *, piece_id: UUID | None = None, supposed: Supposed | None = None
+) -> list[WetPart]:
     """Return every part of the studio that is still wet (six queries, however many parts)."""
-    return _told(studio, list(_parts(studio, piece_id)))
+    return _told(studio, list(_parts(studio, piece_id)), supposed)
 
 
 def parts_told(studio: Studio, part_ids: Collection[UUID]) -> list[WetPart]:
@@ -86,9 +89,12 @@ def parts_told(studio: Studio, part_ids: Collection[UUID]) -> list[WetPart]:
     return _told(studio, list(_all_of(studio).filter(pk__in=part_ids)))
 
 
-def _told(studio: Studio, parts: list[Part]) -> list[WetPart]:
+def _told(studio: Studio, parts: list[Part], supposed: Supposed | None = None) -> list[WetPart]:
     pieces = {part.piece_id for part in parts}
     standings, stays = _standings(pieces), _stays(pieces)
+    if supposed is not None:
+        standings = {piece: supposed.covered(standings[piece]) for piece in pieces}
+        stays = {piece: supposed.stays(stays[piece]) for piece in pieces}
     saturation = _saturation_when_pressed(parts)
     places = {place.pk: place for place in Place.objects.of(studio)}
     return [
@@ -100,6 +106,7 @@ def _told(studio: Studio, parts: list[Part]) -> list[WetPart]:
             stays=stays[part.piece_id],
             air_m_s=_air_m_s(stays[part.piece_id], places),
             saturation=saturation.get(part.pk),
+            section=_section(part, supposed),
         )
         for part in parts
     ]
@@ -131,6 +138,7 @@ def _wet_part(
     stays: list[tuple[datetime, UUID | None]],
     saturation: float | None,
     air_m_s: float,
+    section: Section,
 ) -> WetPart:
     assumed: list[str] = []
     body = part.piece.body or part.piece.design.body
@@ -145,7 +153,6 @@ def _wet_part(
             UNWEIGHED_FRACTION if saturation is None else saturation,
             thickness_m=part.pressing.casting.mould_set.plaster_mm / 1000.0,
         )
-    section = _section(part)
     return WetPart(
         part_id=part.pk,
         piece_id=part.piece_id,
@@ -169,12 +176,15 @@ def _wet_part(
     )
 
 
-def _section(part: Part) -> Section:
+def _section(part: Part, supposed: Supposed | None) -> Section:
     drawn = part.design_part
+    thickest_mm = drawn.thickest_mm
+    if supposed is not None:
+        thickest_mm = supposed.thickest_mm(part.pk, thickest_mm)
     is_low = drawn.height_mm is not None and drawn.height_mm < FLAT_FORM_MM
     return Section(
         Shape(drawn.shape),
-        thickest_m=drawn.thickest_mm / 1000.0,
+        thickest_m=thickest_mm / 1000.0,
         inside_factor=BOARD_FACTOR if is_low else HOLLOW_FACTOR,
     )
 

@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 282d891dd4f2d25c3c794c6852d32bd12d301e91a02b7b2c975e6744f74238ca
-// types dc2309ca747db70c8f4c0004c7ecb597b08b1250f020c2b1105a829c0153f059
+// document 2ab9cd97fccb5d4fd1b7b3e3b7b3c8ec37a7617bbd07eb91c31eeb089f5806f0
+// types 47283db3b392761af39d83b83cd8c9de32d109b62640f796fd907c1d8bb57e1d
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -2012,6 +2012,23 @@ export interface paths {
         put?: never;
         /** @description Weigh a piece; a weight that cannot be is refused (422) and can be taken again. */
         post: operations["studios_pieces_weighings_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/studios/{slug}/pieces/{piece_id}/what-if/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Reckon with what this studio has learned, from where the piece stands now. */
+        post: operations["pieces_what_if"];
         delete?: never;
         options?: never;
         head?: never;
@@ -10668,6 +10685,33 @@ export interface components {
             code: string;
             detail: string;
         };
+        /** @description What is changed from now on; a thickness, from the pressing on. What is left out stays. */
+        SupposedInRequest: {
+            /**
+             * @description * `open` - open
+             *     * `loose` - loose
+             *     * `tucked` - tucked
+             *     * `sealed` - sealed
+             * @enum {string}
+             */
+            cover?: "open" | "loose" | "tucked" | "sealed";
+            /** Format: uuid */
+            place_id?: string | null;
+            thickest_mm?: number | string;
+        };
+        /** @description The piece's own dates, and those if so: null where no estimate would be sound. */
+        SupposedOut: {
+            as_it_is: components["schemas"]["WindowsOut"] | null;
+            /** Format: date-time */
+            at: string;
+            confidence: components["schemas"]["ConfidenceOut"];
+            /** @description Of the part that is last to dry, from now on. */
+            curve: components["schemas"]["CurveOut"] | null;
+            rests_on: string[];
+            unreachable: string[];
+            warnings: components["schemas"]["SumWarningOut"][];
+            windows: components["schemas"]["WindowsOut"] | null;
+        };
         TallestOut: {
             /** Format: double */
             height_mm: number;
@@ -16949,6 +16993,41 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PieceActOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    pieces_what_if: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                piece_id: string;
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: {
+            content: {
+                "application/json": components["schemas"]["SupposedInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SupposedOut"];
                 };
             };
             /** @description What went wrong. */

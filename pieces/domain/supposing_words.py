@@ -1,0 +1,43 @@
+"""On what a piece's dates would rest if something were changed, in plain words."""
+
+from __future__ import annotations
+
+
+def rests_on(
+    *, checks: int, looks: int, is_thickness_other: bool, room: str, is_room_learned: bool
+) -> list[str]:
+    """Return the sentences, the first of the studio, then of the piece and of another place.
+
+    Parameters
+    ----------
+    checks, looks
+        How many looks of the studio at this clay, and how many of them at this piece, count.
+    is_thickness_other
+        Whether it is asked of another thickness.
+    room
+        The place it would be put in; nothing where it is left.
+    is_room_learned
+        Whether the studio learned anything of the air in the room of that place.
+    """
+    found = [_studio(checks)]
+    if is_thickness_other:
+        found.append(
+            "Pressed otherwise it is another piece: what was seen of this one is left out."
+        )
+    elif looks:
+        times = "once" if looks == 1 else f"{looks} times"
+        found.append(f"This piece itself was looked at {times}, which counts too.")
+    if room:
+        found.append(
+            f"In {room} it goes by what was learned there."
+            if is_room_learned
+            else f"Nothing was learned in {room} yet: a guess of how its air takes water."
+        )
+    return found
+
+
+def _studio(checks: int) -> str:
+    if checks == 0:
+        return "Nobody has checked this clay yet: the starting figures alone, as for its own dates."
+    of = "1 check" if checks == 1 else f"{checks} checks"
+    return f"It goes by what this studio learned, from {of} of this clay, as its own dates do."
