@@ -3,10 +3,11 @@ import { beforeEach, describe, expect, it } from "vitest";
 import type { Membership } from "../api/shapes";
 import { act, bench, heard, keptBefore, says, states } from "./outbox-bench";
 import type { Reply } from "./outbox-bench";
+import type { NewAct } from "./outbox";
 import { takesPin } from "./shared";
 
 const SHED = "shared:d1";
-const by = (memberId: string, words: string, pin?: string) => act(words, { username: SHED, memberId, ...(pin ? { pin } : {}) });
+const by = (memberId: string, words: string, pin?: string, more: Partial<NewAct> = {}) => act(words, { username: SHED, memberId, ...(pin ? { pin } : {}), ...more });
 const held: Reply = () => ({ status: 202, body: { held: true, why: "signed_off", journal_seq: null } });
 
 beforeEach(() => {
@@ -78,6 +79,21 @@ describe("202", () => {
     await one.outbox.signIn(SHED);
 
     expect(states(one)).toEqual({ late: "held", rest: "heard" });
+  });
+});
+
+describe("a photo on a phone that was signed off", () => {
+  it("stays on it, and what stands behind it goes to the owner without it", async () => {
+    const one = await bench();
+    one.reply.with = (each) => (each.photo ? says(403, "photo-not-held")(each) : held(each));
+    await one.outbox.keep(by("piet", "cracked", undefined, { fields: { photo_ids: ["p1"] } }), [by("piet", "photo", undefined, { id: "p1", photo: new Blob(["a picture"]) })]);
+    await keptBefore(one, by("nessa", "moved"));
+
+    await one.outbox.signIn(SHED);
+
+    expect(states(one)).toEqual({ photo: "parked", cracked: "held", moved: "held" });
+    expect(one.outbox.state().acts.map((each) => each.photo?.size ?? null)).toEqual([9, null, null]);
+    expect(one.outbox.state().acts[1]?.body["photo_ids"]).toEqual([]);
   });
 });
 

@@ -15,6 +15,7 @@ export interface SharedPhone {
 }
 
 const KEY = "shared";
+const SHARED = "shared:";
 
 export async function readShared(db: IDBDatabase): Promise<SharedPhone | null> {
   // Written by `writeShared` alone.
@@ -31,7 +32,12 @@ export async function dropShared(db: IDBDatabase): Promise<void> {
 
 /** The name under which the outbox keeps what is made on it: all of it is one queue, each act with its own hand. */
 export function senderOf(phone: SharedPhone): string {
-  return `shared:${phone.deviceId}`;
+  return `${SHARED}${phone.deviceId}`;
+}
+
+/** True of what was made on a shared phone: nobody's own session sends it. */
+export function isOfShared(sender: string): boolean {
+  return sender.startsWith(SHARED);
 }
 
 /** What takes a PIN there, as anybody can tap a technician's initials: whatever is about kilns. */

@@ -8,7 +8,7 @@ import type { Session } from "../features/common/session";
 import { usePin } from "../features/common/use-pin";
 import { cacheKey, cachePersister } from "../offline/cache";
 import type { Phone } from "../offline/phone";
-import { takesPin } from "../offline/shared";
+import { isOfShared, takesPin } from "../offline/shared";
 import { createReading, followOutbox, isWorthKeeping, KEPT_FOR_MS, SHAPES_VERSION } from "./reading";
 import { PLACES, ROUTES } from "./routes";
 import { SignIn } from "./sign-in";
@@ -32,7 +32,7 @@ export function App({ phone }: { phone: Phone }) {
   if (!hands.isReady) return null;
   if (shared?.isGone) return <SignedOff name={shared.name} outbox={phone.outbox} signIn={() => void hands.leaveShared()} />;
   if (shared && !holder) return <WhoIsAtWork shared={shared} outbox={phone.outbox} pick={hands.pick} refresh={hands.askPeople} />;
-  const kept = phone.outbox.state().acts.filter((act) => act.state === "waiting").length;
+  const kept = phone.outbox.state().acts.filter((act) => act.state === "waiting" && !isOfShared(act.username)).length;
   if (!holder || !membership) return <SignIn username="" keptCount={kept} isSignedOff={hands.out === "signed_off"} onSignIn={hands.signIn} />;
 
   const session: Session = {

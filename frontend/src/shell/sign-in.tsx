@@ -58,7 +58,7 @@ export function SignIn({ username: known, keptCount, isSignedOff = false, onSign
         <Title name="Natch" when="sign in" />
         {keptCount > 0 && <StateLine count={keptCount}><b>kept on this phone</b> · sent when you sign in</StateLine>}
         <Body isSeam={false}>
-          {isSignedOff && <p><b>This phone was signed off.</b> What had been read here is gone from it; what was made here and not sent stays.</p>}
+          {isSignedOff && <p><b>This phone was signed off.</b> What had been read here is gone from it; what was made here and not sent stays, photos too.</p>}
           <Field label="Name" name="username" value={username} onType={setUsername} autocomplete="username" />
           <Field label="Password" name="password" type="password" value={password} onType={setPassword} autocomplete="current-password" wrong={wrong} />
           <Choice

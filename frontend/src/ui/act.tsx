@@ -7,6 +7,8 @@ interface ActProps {
   children: ComponentChildren;
   onPress?: (() => void) | undefined;
   href?: string | undefined;
+  /** What `href` leads to is saved under this name, not opened. */
+  saveAs?: string | undefined;
   isDisabled?: boolean | undefined;
   /** For an act whose words alone do not say what it is done to. */
   spoken?: string | undefined;
@@ -15,8 +17,8 @@ interface ActProps {
   type?: "button" | "submit";
 }
 
-function pressable(style: string | undefined, { children, onPress, href, isDisabled, spoken, wide, type = "button" }: ActProps) {
-  if (href !== undefined) return <a class={style} href={href} aria-label={spoken}>{children}</a>;
+function pressable(style: string | undefined, { children, onPress, href, saveAs, isDisabled, spoken, wide, type = "button" }: ActProps) {
+  if (href !== undefined) return <a class={style} href={href} download={saveAs} aria-label={spoken}>{children}</a>;
   const words = wide === undefined ? children : <><span class={css.short}>{children}</span><span class={css.wide}>{wide}</span></>;
   return (
     <button type={type} class={style} disabled={isDisabled} aria-label={spoken} onClick={onPress}>

@@ -1,5 +1,6 @@
 /** Photos beside what they show, and the field that takes some. */
 import { useState } from "preact/hooks";
+import type { KeptAct } from "../../offline/kept-act";
 import { SmallAct } from "../../ui/act";
 import { TakePhoto, Thumbnail } from "../../ui/photo";
 import css from "./photos.module.css";
@@ -44,6 +45,22 @@ export function PhotoField({ photos, onChange }: { photos: readonly TakenPhoto[]
       )}
       {photos.length < MOST && <TakePhoto words={isReading ? "One moment" : photos.length === 0 ? "Take a photo" : "Take another"} isDisabled={isReading} onTake={(file) => { void take(file); }} />}
     </div>
+  );
+}
+
+/** Photos that the studio has not got: seen, and to be saved among the phone's own. */
+export function KeptPhotos({ acts }: { acts: readonly KeptAct[] }) {
+  return <ul class={css.taken}>{acts.map((act) => act.photo && <Kept key={act.id} act={act} picture={act.photo} />)}</ul>;
+}
+
+function Kept({ act: { id, words }, picture }: { act: KeptAct; picture: Blob }) {
+  const address = usePictureAddress(picture, id) ?? "";
+  return (
+    <li>
+      <Thumbnail address={address} spoken={words} />
+      <span class={css.of}>{words}</span>
+      <SmallAct href={address} saveAs={`${id}.jpg`} spoken={`Save ${words}`}>Save</SmallAct>
+    </li>
   );
 }
 

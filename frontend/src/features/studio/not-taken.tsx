@@ -7,6 +7,7 @@ import { Tray } from "../../ui/frame";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { AskedText, useAsking } from "../common/ask-person";
+import { KeptPhotos } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import { useDegrees } from "../common/use-degrees";
@@ -62,6 +63,7 @@ function Parked({ act }: { act: KeptAct }) {
       {load && <RefusedLoadFacts said={load} now={now} zone={zone} />}
       {problem?.errors.map((error) => <Fact key={error.pointer} label={error.pointer.replace(/^#\//, "").replaceAll("_", " ")} natch="refused" value={say(error.detail)} />)}
       <Fact label="you asked" value={upperFirst(asked)} note={`${dayAndClock(new Date(act.made_at), now, zone)} · kept as typed`} />
+      {act.photo && <KeptPhotos acts={[act]} />}
       {act.about["piece_id"] && <PieceNow pieceId={act.about["piece_id"]} now={now} zone={zone} />}
     </>
   );
