@@ -1,10 +1,9 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { problemOf } from "../../api/problem";
 import type { KeptAct } from "../../offline/kept-act";
 import { actStore } from "../../offline/store";
-import { drawn, putAway, until } from "../common/test-phone";
+import { drawn, until, withoutSignal } from "../common/test-phone";
 import type { TestPhone } from "../common/test-phone";
 import { NotTakenScreen } from "../studio/not-taken";
 import { placingAct } from "./load-acts";
@@ -24,15 +23,7 @@ async function notTaken(act: Omit<KeptAct, "order">): Promise<TestPhone> {
   return drawn(<NotTakenScreen />, {}, { prepare: (db) => actStore(db).add([act]) });
 }
 
-beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
-});
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
-});
-
+withoutSignal();
 describe("ware that came too late", () => {
   const settled = { type: "/problems/load-settled", title: "That load is settled.", settled_at: "2026-11-02T16:00:00Z", settled_by: "Piet Arrowby", next_load: NEXT, ask: "technician" };
 

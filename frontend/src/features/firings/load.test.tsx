@@ -1,8 +1,7 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { CouldGoRow } from "../../api/shapes-firings";
-import { drawn, putAway, until } from "../common/test-phone";
+import { drawn, until, withoutSignal } from "../common/test-phone";
 import { fit, kiln, kilns, load, PIET } from "./firing-sample";
 import { LoadScreen } from "./load";
 import { ReadingScreen } from "./reading";
@@ -25,18 +24,12 @@ function heard(more: Parameters<typeof load>[0] = {}): Record<string, unknown> {
 }
 
 let clock_ms = 10_000;
+withoutSignal();
 beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
   // Every look at the clock is past the dead time of the tray.
   vi.spyOn(performance, "now").mockImplementation(() => (clock_ms += 1_000));
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
   vi.stubGlobal("ResizeObserver", class { observe(): void { /* no size changes here */ } disconnect(): void { /* nothing to stop */ } });
 });
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
-});
-
 describe("adding ware", () => {
   it("asks for what was tapped in one act, and shows it as asked, not as placed", async () => {
     const phone = await drawn(<LoadScreen id="l1" />, heard());

@@ -1,10 +1,10 @@
 // @vitest-environment happy-dom
-import { IDBFactory, IDBKeyRange } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { IDBKeyRange } from "fake-indexeddb";
+import { beforeEach, describe, expect, it, vi } from "vitest";
 import { clock } from "../../domain/clock";
 import { dropCaches } from "../../offline/cache";
 import { keepLent, keyOf } from "../../offline/numbers";
-import { drawn, fieldOf, putAway, until } from "../common/test-phone";
+import { drawn, fieldOf, until, withoutSignal } from "../common/test-phone";
 import { lastPresses } from "./last-press";
 import { PressScreen } from "./press";
 
@@ -28,16 +28,10 @@ const heard = {
 const lent = (db: IDBDatabase): Promise<unknown> => keepLent(db, keyOf("barn", "d1", "T"), 28, 59);
 
 let clock_ms = 10_000;
+withoutSignal();
 beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
   clock_ms = 10_000;
   vi.spyOn(performance, "now").mockImplementation(() => clock_ms);
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
-});
-
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
 });
 
 describe("a press without signal", () => {

@@ -1,17 +1,16 @@
 // @vitest-environment happy-dom
 import { QueryClient, QueryClientProvider } from "@tanstack/preact-query";
-import { IDBFactory } from "fake-indexeddb";
 import type { JSX } from "preact";
 import { render } from "preact";
 import { LocationProvider } from "preact-iso";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { Me, Membership } from "../../api/shapes";
 import { openDb } from "../../offline/db";
 import { createOutbox } from "../../offline/outbox";
 import type { Outbox } from "../../offline/outbox";
 import { actStore } from "../../offline/store";
 import { SessionContext } from "../common/session";
-import { OF_ONES_OWN } from "../common/test-phone";
+import { OF_ONES_OWN, withoutSignal } from "../common/test-phone";
 import { NewOrderScreen } from "./new-order";
 import { OrderScreen } from "./order";
 import { OrderStoryScreen } from "./order-story-screen";
@@ -85,15 +84,9 @@ async function type(root: HTMLElement, name: string, words: string): Promise<voi
   await sleep(20);
 }
 
+withoutSignal();
 beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
   vi.stubGlobal("matchMedia", () => ({ matches: false, addEventListener: () => undefined, removeEventListener: () => undefined }));
-});
-
-afterEach(() => {
-  document.body.replaceChildren();
-  vi.unstubAllGlobals();
 });
 
 describe("an order", () => {

@@ -1,25 +1,18 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { drawn, putAway, takePhoto, until } from "../common/test-phone";
+import { beforeEach, describe, expect, it, vi } from "vitest";
+import { drawn, takePhoto, until, withoutSignal } from "../common/test-phone";
 import { NewFoundScreen } from "../found/new-found";
 import { PieceScreen } from "../pieces/piece";
 import { pieceSample } from "../pieces/piece-sample";
 
 const PICTURE = new Blob(["as the camera gave it"], { type: "image/jpeg" });
 
+withoutSignal();
 beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
   // No canvas here: the picture goes as it is.
   vi.stubGlobal("createImageBitmap", () => Promise.reject(new Error("no canvas in a test")));
   vi.spyOn(URL, "createObjectURL").mockReturnValue("blob:kept");
   vi.spyOn(URL, "revokeObjectURL").mockReturnValue(undefined);
-});
-
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
 });
 
 describe("a photo", () => {

@@ -1,15 +1,14 @@
 // @vitest-environment happy-dom
 import { QueryClient, QueryClientProvider } from "@tanstack/preact-query";
-import { IDBFactory } from "fake-indexeddb";
 import { render } from "preact";
 import { LocationProvider } from "preact-iso";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { Me, Membership } from "../../api/shapes";
 import { openDb } from "../../offline/db";
 import { createOutbox } from "../../offline/outbox";
 import { actStore } from "../../offline/store";
 import { SessionContext } from "../common/session";
-import { OF_ONES_OWN } from "../common/test-phone";
+import { OF_ONES_OWN, withoutSignal } from "../common/test-phone";
 import { BenchScreen } from "./bench";
 import { benchAnswer } from "./bench-sample";
 
@@ -58,17 +57,11 @@ function button(root: HTMLElement, name: string): HTMLButtonElement {
 
 const tray = (root: HTMLElement): string => root.querySelector("section[aria-label^='What to do']")?.getAttribute("aria-label") ?? "";
 
+withoutSignal();
 beforeEach(() => {
   clock_ms = 10_000;
   vi.spyOn(performance, "now").mockImplementation(() => clock_ms);
-  globalThis.indexedDB = new IDBFactory();
   Element.prototype.scrollIntoView = () => undefined;
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
-});
-
-afterEach(() => {
-  document.body.replaceChildren();
-  vi.unstubAllGlobals();
 });
 
 describe("the tray", () => {

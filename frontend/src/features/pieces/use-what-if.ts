@@ -1,7 +1,7 @@
 import { useState } from "preact/hooks";
 import { API } from "../../api/client";
 import type { Page } from "../../api/pages";
-import type { CoverState, DryingAnswer, DryingSum, DryingSumAsked, PlaceRow } from "../../api/shapes-pieces";
+import type { CoverState, DryingSum, DryingSumAsked, PlaceRow } from "../../api/shapes-pieces";
 import type { ReadingRow } from "../../api/shapes-studio";
 import { quantity } from "../../domain/typed";
 import { useSession } from "../common/session";
@@ -9,13 +9,9 @@ import { useClaim } from "../common/use-claim";
 import type { Claim } from "../common/use-claim";
 import { useScreen } from "../common/use-screen";
 import { usePlaces } from "./use-places";
-import { askedOf, ASSUMED_AIR, knownOf } from "./what-if-asked";
+import { askedOf, ASSUMED_AIR, knownOf, NO_CHANGE } from "./what-if-asked";
 import type { Change, Clay, Known, RoomAirNow, SectionShape } from "./what-if-asked";
-
-export interface Reckoned {
-  asItIs: DryingSum;
-  changed: DryingSum;
-}
+import type { IfSo } from "./what-if-dates";
 
 export interface WhatIf {
   known: Known;
@@ -30,8 +26,8 @@ export interface WhatIf {
   thickness: string;
   setThickness: (typed: string) => void;
   claim: Claim;
-  reckoned: Reckoned | null;
-  reckon: (now: Date) => Promise<void>;
+  ifSo: IfSo | null;
+  reckon: () => Promise<void>;
 }
 
 export interface RoomChoice {
@@ -41,48 +37,42 @@ export interface RoomChoice {
   air: RoomAirNow | null;
 }
 
-export function useWhatIf(drying: DryingAnswer | null, placeId: string | null, opened: Date): WhatIf {
+export function useWhatIf(opened: Date): WhatIf {
   const { units } = useSession().membership.member;
-  const places = usePlaces();
-  const rooms = places.filter(({ kind }) => kind === "room");
-  const stands = standsIn(places, placeId);
+  const rooms = usePlaces().filter(({ kind }) => kind === "room");
   const [of, change] = useState<Partial<Known>>({});
-  const own = { ...knownOf(drying, opened, stands.isInCupboard), ...of };
-  const here = useRoomChoice(stands.room?.id ?? "");
-  const there = useRoomChoice("");
+  const own = { ...knownOf(opened), ...of };
+  const here = useRoomChoice();
+  const there = useRoomChoice();
   const [cover, setCover] = useState<CoverState | null>(null);
   const [thickness, setThickness] = useState("");
-  const [reckoned, show] = useState<Reckoned | null>(null);
+  const [ifSo, show] = useState<IfSo | null>(null);
   const claim = useClaim();
   const ask = (asked: DryingSumAsked): Promise<DryingSum | null> => claim.claim<DryingSum>({ method: "POST", path: `${API}/sums/drying/`, body: asked });
 
-  const reckon = async (now: Date): Promise<void> => {
+  const reckon = async (): Promise<void> => {
     const air = here.air ?? ASSUMED_AIR;
     const typed = thickness.trim() === "" ? null : quantity(thickness, units.length, "mm");
     const wanted: Change = { air: there.id === "" ? null : there.air ?? ASSUMED_AIR, cover, thickest_mm: typed };
-    const asItIs = await ask(askedOf(own, air, { air: null, cover: null, thickest_mm: null }, now));
-    const changed = asItIs && await ask(askedOf(own, air, wanted, now));
-    show(asItIs && changed ? { asItIs, changed } : null);
+    const asItIs = await ask(askedOf(own, air, NO_CHANGE));
+    const changed = asItIs && await ask(askedOf(own, air, wanted));
+    show(asItIs && changed ? ifSoOf(asItIs, changed) : null);
   };
   return {
     known: own, setClay: (clay) => { change({ ...of, clay }); }, setShape: (shape) => { change({ ...of, shape }); },
-    rooms, here, there, cover, setCover, thickness, setThickness, claim, reckoned, reckon,
+    rooms, here, there, cover, setCover, thickness, setThickness, claim, ifSo, reckon,
   };
 }
 
-function useRoomChoice(first: string): RoomChoice {
-  const [chosen, choose] = useState<string | null>(null);
-  const id = chosen ?? first;
+function ifSoOf(asItIs: DryingSum, { begins_at, windows, curve, unreachable, confidence, warnings, working, source }: DryingSum): IfSo {
+  const restsOn = ["Of no piece of yours: from the clay’s first figures, so what this studio learned is not in them."];
+  return { at: begins_at, asItIs: asItIs.windows, windows, curve, unreachable, confidence, warnings, restsOn, working: [...working, source] };
+}
+
+function useRoomChoice(): RoomChoice {
+  const [id, choose] = useState("");
   const screen = useScreen<Page<ReadingRow>>(id === "" ? "places/" : `places/${id}/readings/?use=used`);
   const rows = id !== "" && screen.state === "ready" ? screen.value.results : [];
   const air = rows.flatMap(({ air_c, humidity_fraction }) => (air_c != null && humidity_fraction != null ? [{ air_c, humidity_fraction }] : []))[0];
   return { id, choose, air: air ?? null };
-}
-
-/** The room a place stands in, or itself, and whether a cupboard's door is between. */
-function standsIn(places: readonly PlaceRow[], id: string | null, left = 8): { room: PlaceRow | undefined; isInCupboard: boolean } {
-  const place = places.find((one) => one.id === id);
-  if (place === undefined || place.kind === "room" || left === 0) return { room: place, isInCupboard: false };
-  const above = standsIn(places, place.air_from_id ?? place.parent_id, left - 1);
-  return { room: above.room, isInCupboard: above.isInCupboard || place.kind === "cupboard" };
 }

@@ -1,7 +1,6 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { drawn, putAway, until } from "../common/test-phone";
+import { describe, expect, it } from "vitest";
+import { drawn, until, withoutSignal } from "../common/test-phone";
 import type { TestPhone } from "../common/test-phone";
 import { AirScreen } from "./air";
 
@@ -12,15 +11,7 @@ async function air(reading: object): Promise<TestPhone> {
   return drawn(<AirScreen />, { "places/": { results: [ROOM], next: null }, "places/r1/readings/": { results: [reading], next: null } });
 }
 
-beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
-  vi.stubGlobal("fetch", () => Promise.reject(new TypeError("no signal in a test")));
-});
-afterEach(() => {
-  putAway();
-  vi.unstubAllGlobals();
-});
-
+withoutSignal();
 describe("a reading left out, as no room is so warm", () => {
   it("is told to be °F by one act", async () => {
     const phone = await air(HOT);

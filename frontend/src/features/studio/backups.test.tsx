@@ -1,15 +1,13 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { drawn, putAway } from "../common/test-phone";
+import { describe, expect, it } from "vitest";
+import { drawn, withoutSignal } from "../common/test-phone";
 import { BackupsScreen } from "./backups";
 import { size } from "./use-backups";
 
 const KEPT = { file: "natch-2026-10-31T02-30-00Z.zip", made_at: "2026-10-31T02:30:00Z", size_bytes: 12_345_678, tried_at: null, is_good: null };
 const READ = { results: [KEPT], last_drill: null, good_drill_at: null, failure: null, is_old: false, is_drill_old: false, asked: [] };
 
-beforeEach(() => { globalThis.indexedDB = new IDBFactory(); });
-afterEach(putAway);
+withoutSignal();
 
 describe("BackupsScreen", () => {
   it("says that none was tried yet, and how large each is", async () => {

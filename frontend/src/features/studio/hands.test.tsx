@@ -1,14 +1,12 @@
 // @vitest-environment happy-dom
-import { IDBFactory } from "fake-indexeddb";
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { drawn, putAway } from "../common/test-phone";
+import { describe, expect, it } from "vitest";
+import { drawn, withoutSignal } from "../common/test-phone";
 import { HeldScreen, RefusedScreen } from "./hands";
 
 const NESSA = { id: "m2", first_name: "Nessa", initials: "NO" };
 const PATH = "/api/v1/studios/barn/pieces/0199e1aa-0000-7000-8000-000000000001/stage-events/";
 
-beforeEach(() => { globalThis.indexedDB = new IDBFactory(); });
-afterEach(putAway);
+withoutSignal();
 
 describe("RefusedScreen", () => {
   it("says who tried what, on which phone, and what it takes", async () => {
