@@ -22,6 +22,8 @@ export type Curve = Schemas["CurveOut"];
 export type DryingAnswer = Schemas["DryingOut"];
 export type DryingSumAsked = Schemas["DryingSumInRequest"];
 export type DryingSum = Schemas["DryingSumOut"];
+export type SupposedAsked = Schemas["SupposedInRequest"];
+export type Supposed = Schemas["SupposedOut"];
 
 export type PieceList = Schemas["PieceListOut"];
 export type PlaceRow = Answered<Schemas["PlaceOut"]>;
