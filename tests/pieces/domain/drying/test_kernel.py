@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from pieces.domain.drying import (
     BODIES,
     Batch,
+    Belief,
     Cover,
     Ensemble,
     Face,
@@ -130,7 +131,8 @@ class TestMarch:
         assert run.unsettled == 0
 
     def test_leaves_what_is_never_reached_without_an_instant(self, compiled: March) -> None:
-        damp = wall(humidity=0.95, hours=720)
+        at_rest_known = Belief.independent((0.35, 0.45, 0.004, 0.30, 0.0))
+        damp = replace(wall(humidity=0.95, hours=720), belief=at_rest_known)
         batch = Batch((ensemble(damp, 8),), 720 * HOUR_S)
 
         crossed = simulate(batch, compiled).after[0].state.crossed_s
