@@ -30,6 +30,7 @@ from pieces.domain.learning.elsewhere import carried
 from pieces.models import Piece
 from pieces.queries import drying
 from pieces.queries.supposed import Supposed
+from studio.models import Place
 
 from .forecast_questions import Question, questions
 from .forecast_runs import HOUR_S, Answer, answers, horizon_s
@@ -44,7 +45,8 @@ class Supposal:
 
     line : water left of the part that stands for the piece, from this hour on
     checks, looks : how many looks at this clay the estimate rests on, and how many at this piece
-    is_room_learned : whether anything was learned of the room it would stand in
+    room : of another room that it would stand in, its name; is_room_learned : whether anything was
+    learned of it
     """
 
     question: Question
@@ -53,6 +55,7 @@ class Supposal:
     line: Curve
     checks: int
     looks: int
+    room: str
     is_room_learned: bool
 
 
@@ -93,6 +96,7 @@ def suppose(
         line=curve(run.after[shown], run.tracks[shown], drawn_s),
         checks=min(lore.checks.get(part.clay, 0) for part in parts),
         looks=sum(len(answer.question.looks) for answer in own),
+        room=_other_room(own[shown].question.groups, would[shown].groups),
         is_room_learned=_exchange(would[shown].groups) in lore.belief.names,
     )
 
@@ -132,6 +136,12 @@ def _pressed_anew(would: Question, groups: Groups, lore: Lore) -> Ensemble:
     """Return a part as pressed otherwise: what was seen of the one there is tells nothing of it."""
     problem = replace(would.problem, belief=lore.belief.of_piece(groups))
     return ensemble(problem, would.draws)
+
+
+def _other_room(here: Groups, there: Groups) -> str:
+    if here.place == there.place:
+        return ""
+    return Place.objects.values_list("name", flat=True).get(pk=there.place)
 
 
 def _exchange(groups: Groups) -> str:

@@ -110,7 +110,7 @@ def _shown(supposal: Supposal, given: Given, place: Place | None, now: datetime)
             checks=supposal.checks,
             looks=supposal.looks,
             is_thickness_other="thickest_mm" in given,
-            room=place.name if place is not None else "",
+            room=supposal.room,
             is_room_learned=supposal.is_room_learned,
         ),
         "warnings": [{"code": code, "detail": detail} for code, detail in warnings],

@@ -15,9 +15,9 @@ def rests_on(
     is_thickness_other
         Whether it is asked of another thickness.
     room
-        The place it would be put in; nothing where it is left.
+        Another room that it would stand in; nothing where it stays in its own.
     is_room_learned
-        Whether the studio learned anything of the air in the room of that place.
+        Whether the studio learned anything of the air in that room.
     """
     found = [_studio(checks)]
     if is_thickness_other:
