@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { roomLeft } from "./room-left";
+import { isTooLong, roomLeft } from "./room-left";
 
 describe("roomLeft", () => {
   it("says nothing far from the limit, and where there is none", () => {
@@ -20,5 +20,12 @@ describe("roomLeft", () => {
   it("counts as the studio does, not by code units", () => {
     expect("😀".length).toBe(2);
     expect(roomLeft("😀".repeat(199), 200)).toBe("1 character left");
+  });
+});
+
+describe("isTooLong", () => {
+  it("leaves out the blanks around, as what is sent does", () => {
+    expect(isTooLong(` ${"a".repeat(40)} `, 40)).toBe(false);
+    expect(isTooLong("a".repeat(41), 40)).toBe(true);
   });
 });

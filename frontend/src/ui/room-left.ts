@@ -5,7 +5,7 @@ const NEAR = 0.9;
 const FEW = 20;
 
 /** Characters as the studio counts them: a face drawn by two code units is one. */
-export function lengthOf(value: string): number {
+function lengthOf(value: string): number {
   return [...value].length;
 }
 
@@ -16,6 +16,11 @@ export function roomLeft(value: string, most: number | undefined): string | null
   const left = most - length;
   if (left < 0) return `${characters(-left)} too many: at most ${String(most)} are taken. Nothing is cut off.`;
   return length >= NEAR * most || (left <= FEW && length > most / 2) ? `${characters(left)} left` : null;
+}
+
+/** As an act that waits on the phone would be parked for it, and what was typed would have to be typed again. */
+export function isTooLong(value: string, most: number): boolean {
+  return lengthOf(value.trim()) > most;
 }
 
 function characters(figure: number): string {

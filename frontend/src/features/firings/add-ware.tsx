@@ -2,8 +2,10 @@
 import { useState } from "preact/hooks";
 import type { CouldGoRow } from "../../api/shapes-firings";
 import { count, joinFacts } from "../../domain/format";
+import { REASON_MOST, THING_MOST } from "../../domain/limits";
 import { Act, Count, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
+import { isTooLong } from "../../ui/room-left";
 import { Block, Fact, Row } from "../../ui/seam";
 import { Screen } from "../common/screen";
 import css from "./kilns.module.css";
@@ -43,7 +45,7 @@ export function AddWare({ it, around }: Shown) {
   if (isThing) return <Thing it={it} back={() => { setThing(false); }} />;
   const tray = (
     <Tray isDead={it.saying.isDead} reason={chosen.length > 0 ? fit?.sentence : undefined}>
-      <MainAct isDisabled={chosen.length === 0 || (wantsReason && reason.trim() === "")} onPress={send}>{chosen.length === 0 ? "Tap what goes" : `Put ${String(chosen.length)} on`}</MainAct>
+      <MainAct isDisabled={chosen.length === 0 || (wantsReason && (reason.trim() === "" || isTooLong(reason, REASON_MOST)))} onPress={send}>{chosen.length === 0 ? "Tap what goes" : `Put ${String(chosen.length)} on`}</MainAct>
       <Act onPress={() => { it.open(NO_SHEET); }}>Not now</Act>
     </Tray>
   );
@@ -53,7 +55,7 @@ export function AddWare({ it, around }: Shown) {
       {answer !== null && <Fact label="the rule" note={answer.rule} />}
       {wantsReason && (
         <Fact label="all the same" note="Water left in the wall turns to steam and bursts the pot and those beside it. Everybody can read why it goes.">
-          <Field label="Why it goes all the same" name="override_reason" value={reason} onType={type} />
+          <Field label="Why it goes all the same" name="override_reason" most={REASON_MOST} value={reason} onType={type} />
         </Fact>
       )}
       {answer !== null && (
@@ -83,14 +85,14 @@ function Thing({ it, back }: { it: Shown["it"]; back: () => void }) {
   const [figure, setFigure] = useState(1);
   const tray = (
     <Tray isDead={it.saying.isDead}>
-      <MainAct isDisabled={what.trim() === ""} onPress={() => { it.putThings(what.trim(), figure); }}>{`Put ${count(figure, "of it", "of it")} on`}</MainAct>
+      <MainAct isDisabled={what.trim() === "" || isTooLong(what, THING_MOST)} onPress={() => { it.putThings(what.trim(), figure); }}>{`Put ${count(figure, "of it", "of it")} on`}</MainAct>
       <Act onPress={back}>Not now</Act>
     </Tray>
   );
   return (
     <Screen title={it.load.number} when="no piece" within="/kilns" isSeam={false} tray={tray}>
       <p>Test bars, a shelf of somebody’s: it takes room and is on the list, but it is no piece.</p>
-      <Field label="What" name="what" value={what} onType={type} />
+      <Field label="What" name="what" most={THING_MOST} value={what} onType={type} />
       <Count label="How many" figure={figure} least={1} onCount={setFigure} />
     </Screen>
   );

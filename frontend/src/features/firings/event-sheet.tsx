@@ -2,9 +2,11 @@
 import { useState } from "preact/hooks";
 import type { EventKind, Outcome } from "../../api/shapes-firings";
 import { count, temperature, upperFirst } from "../../domain/format";
+import { REASON_MOST } from "../../domain/limits";
 import { instantOf } from "../../domain/wall";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
+import { isTooLong } from "../../ui/room-left";
 import { Toggles } from "../../ui/toggles";
 import { Screen } from "../common/screen";
 import css from "./kilns.module.css";
@@ -65,7 +67,7 @@ export function EventSheet({ it, fit, around, kind }: Shown & { kind: EventKind 
         <Field label={`It reads, ${units.temperature === "c" ? "°C" : "°F"}${step.celsius === "may" ? ", if somebody read it" : ""}`} name="celsius" value={celsius} onType={typeCelsius} inputMode="decimal" wrong={isTried ? wrong.celsius : null} />
       )}
       {step.hasOutcome && <Choice legend="Fired?" name="outcome" options={OUTCOMES} chosen={outcome} onChoose={chooseOutcome} />}
-      {step.reason !== "none" && <Field label={step.reason === "wanted" ? "Why" : step.reason === "or_celsius" ? "Or why it is opened all the same" : "Anything to say of it"} name="reason" value={reason} onType={typeReason} wrong={isTried ? wrong.reason : null} />}
+      {step.reason !== "none" && <Field label={step.reason === "wanted" ? "Why" : step.reason === "or_celsius" ? "Or why it is opened all the same" : "Anything to say of it"} name="reason" most={REASON_MOST} value={reason} onType={typeReason} wrong={isTried ? wrong.reason : null} />}
       {!step.isClaim && (earlier === null
         ? <Act onPress={() => { typeEarlier(""); }}>It happened earlier…</Act>
         : <Field label="When it happened" name="happened_at" type="datetime-local" value={earlier} onType={typeEarlier} wrong={isTried ? wrongTime : null} />)}
@@ -86,6 +88,8 @@ interface Typed {
 /** What the studio would refuse for certain is said before it is sent. */
 function faults({ step, figure, typed, reason, limit_c, units }: Typed): { celsius: string | null; reason: string | null } {
   const hasReason = reason.trim() !== "";
+  // How many are too many stands under the field.
+  if (isTooLong(reason, REASON_MOST)) return { celsius: null, reason: "Say it in fewer words." };
   if (typed.trim() !== "" && figure === null) return { celsius: "That is no temperature.", reason: null };
   if (step.reason === "wanted" && !hasReason) return { celsius: null, reason: "Everybody with ware in it will ask. Say why." };
   if (step.celsius !== "or_reason" || hasReason) return { celsius: null, reason: null };

@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import type { FeesAnswer, FeeShare } from "../../api/shapes-firings";
 import { dayAndClock } from "../../domain/clock";
 import { joinFacts, length } from "../../domain/format";
+import { REASON_MOST } from "../../domain/limits";
 import { Act, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Block, Fact, Mark } from "../../ui/seam";
@@ -127,11 +128,11 @@ function Record({ fees: { load, currency, shares, cost_minor, per_litre_minor, j
           <legend>{`${person.first_name}: ${litresWords(litres)} as reckoned`}</legend>
           <div class={css.two}>
             <Field label="Litres as measured, if other" name={`litres-${person.id}`} inputMode="decimal" value={draft.litres[person.id]?.litres ?? ""} onType={(value) => { set(person.id, { litres: value }); }} wrong={wrongAt(`#/litres/${String(said.findIndex(({ member_id }) => member_id === person.id))}/litres`)} />
-            <Field label="Why" name={`why-${person.id}`} value={draft.litres[person.id]?.why ?? ""} onType={(why) => { set(person.id, { why }); }} />
+            <Field label="Why" name={`why-${person.id}`} most={REASON_MOST} value={draft.litres[person.id]?.why ?? ""} onType={(why) => { set(person.id, { why }); }} />
           </div>
         </fieldset>
       ))}
-      <Field label="A word to it" name="words" value={draft.words} onType={(words) => { change({ words }); }} wrong={wrongAt("#/words")} />
+      <Field label="A word to it" name="words" most={REASON_MOST} value={draft.words} onType={(words) => { change({ words }); }} wrong={wrongAt("#/words")} />
       <p class={css.said}>What is recorded stays in the book; recorded anew, the last counts.</p>
     </Screen>
   );

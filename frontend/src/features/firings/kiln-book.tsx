@@ -4,6 +4,7 @@ import type { KilnNow, ServiceKind, ServiceRow } from "../../api/shapes-firings"
 import type { Page } from "../../api/pages";
 import { twoTimes } from "../../domain/clock";
 import { count, joinFacts, percent, upperFirst } from "../../domain/format";
+import { REASON_MOST } from "../../domain/limits";
 import { quantity } from "../../domain/typed";
 import { instantOf } from "../../domain/wall";
 import { Act, Choice, Count, Field, MainAct } from "../../ui/act";
@@ -104,7 +105,7 @@ function Write({ kiln, seq, saying, close }: { kiln: KilnNow; seq: number; sayin
       {kind === "ohms" && <Field label="Over new, %" name="over_new_fraction" inputMode="decimal" value={over} onType={typeOver} wrong={refused.wrongAt("#/over_new_fraction")} />}
       {kind === "ohms" && <p class={css.said}>Measured with its power off at the wall and locked there, by whoever may.</p>}
       {kind === "shelves" && <Count label="Whole ones" figure={shelves} onCount={setShelves} />}
-      <Field label={kind === "note" ? "What" : "A word to it"} name="words" value={words} onType={typeWords} wrong={refused.wrongAt("#/words")} />
+      <Field label={kind === "note" ? "What" : "A word to it"} name="words" most={REASON_MOST} value={words} onType={typeWords} wrong={refused.wrongAt("#/words")} />
       <Field label="When, if it was not just now" name="happened_at" type="datetime-local" value={when} onType={typeWhen} wrong={isNoTime ? "That is no time that has been." : refused.wrongAt("#/happened_at")} />
     </Screen>
   );

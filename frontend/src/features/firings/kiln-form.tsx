@@ -24,8 +24,8 @@ export function KilnForm({ typed, change, units, wrongAt }: KilnFormProps) {
   return (
     <>
       <div class={css.two}>
-        {field("number", "Number: K1", "number")}
-        {field("name", "Name", "name")}
+        {field("number", "Number: K1", "number", { most: 8 })}
+        {field("name", "Name", "name", { most: 60 })}
       </div>
       <Choice legend="Door" name="kind" options={KINDS} chosen={typed.kind} onChoose={(kind) => { change({ kind }); }} />
       <Choice legend="Chamber" name="chamber" options={FLOORS} chosen={typed.chamber} onChoose={(chamber) => { change({ chamber }); }} />
@@ -44,7 +44,7 @@ export function KilnForm({ typed, change, units, wrongAt }: KilnFormProps) {
           {field("hot_hours_before", "Hot hours before", "hotHours", { inputMode: "decimal" })}
         </div>
         {field("sensor_firings_before", "Firings of its sensor before", "sensorFirings", { inputMode: "numeric" })}
-        {field("remarks", "Notes", "remarks")}
+        {field("remarks", "Notes", "remarks", { most: 300 })}
       </Section>
     </>
   );

@@ -3,8 +3,10 @@ import { useState } from "preact/hooks";
 import type { KilnNow } from "../../api/shapes-firings";
 import { date } from "../../domain/clock";
 import { count, joinFacts, length, temperature, upperFirst } from "../../domain/format";
+import { REASON_MOST } from "../../domain/limits";
 import { Act, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
+import { isTooLong } from "../../ui/room-left";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
 import { SaidLine } from "../common/said-line";
@@ -104,14 +106,14 @@ function OutOfUse({ kiln, tell, back }: { kiln: KilnNow; tell: (reason: string) 
   const booked = kiln.next_loads.map(({ number }) => number).join(", ");
   const tray = (
     <Tray>
-      <MainAct isDisabled={reason.trim() === ""} onPress={() => { tell(reason.trim()); }}>Out of use</MainAct>
+      <MainAct isDisabled={reason.trim() === "" || isTooLong(reason, REASON_MOST)} onPress={() => { tell(reason.trim()); }}>Out of use</MainAct>
       <Act onPress={back}>Not now</Act>
     </Tray>
   );
   return (
     <Screen title={kiln.number} when="out of use" within={HOME} isSeam={false} tray={tray}>
       <p>{booked ? `${booked} will want another kiln; nothing of them is lost, and whoever has ware in them is told.` : "No load is booked on it."}</p>
-      <Field label="Why" name="reason" value={reason} onType={type} />
+      <Field label="Why" name="reason" most={REASON_MOST} value={reason} onType={type} />
     </Screen>
   );
 }

@@ -6,6 +6,7 @@ import type { Page } from "../../api/pages";
 import type { PieceAnswer } from "../../api/shapes-pieces";
 import { dayAndClock } from "../../domain/clock";
 import { joinFacts } from "../../domain/format";
+import { REASON_MOST } from "../../domain/limits";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Toggles } from "../../ui/toggles";
@@ -62,7 +63,7 @@ function Ready({ answer }: { answer: PieceAnswer }) {
       {!isOurs && <p>{`${piece.maker?.first_name ?? "Its maker"}, or who builds loads, says which cone it waits for.`}</p>}
       {refused.wrong && <p class={css.wrong} role="alert">{refused.wrong}</p>}
       <Choice legend="It waits for" name="kind" options={KINDS} chosen={kind} onChoose={choose} />
-      <Field label="Cone, as on its foot: 04 and 4 are two cones" name="cone" value={cone} onType={typeCone} wrong={refused.wrongAt("#/cone")} />
+      <Field label="Cone, as on its foot: 04 and 4 are two cones" name="cone" most={12} value={cone} onType={typeCone} wrong={refused.wrongAt("#/cone")} />
       {isAgain && (
         <>
           <p class={css.said}>{`Fired before: ${firedWords(answer)}. A second glaze firing can blister or craze more, and it gets at least 3 mm over it. Choose its cone on purpose.`}</p>
@@ -70,7 +71,7 @@ function Ready({ answer }: { answer: PieceAnswer }) {
           <Toggles legend="What was mended since" options={MENDED} chosen={mended} onToggle={(code) => { mend(toggled(mended, code)); }} />
         </>
       )}
-      <Field label="What to mind, if anything" name="words" value={words} onType={typeWords} wrong={refused.wrongAt("#/words")} />
+      <Field label="What to mind, if anything" name="words" most={REASON_MOST} value={words} onType={typeWords} wrong={refused.wrongAt("#/words")} />
       <p class={css.said}>It goes only on loads of that cone. Fired ware with a ticket waits to be fired again; the story keeps each firing.</p>
       <PutFirst answer={answer} kind={kind} onSaid={() => { route(`/pieces/${piece.id}`); }} />
       <Earlier pieceId={piece.id} />

@@ -71,7 +71,7 @@ function WriteProgramme({ programme: given, again }: { programme: Programme | nu
     <Screen title={programme === null ? "New programme" : programme.name} when={programme === null ? undefined : "change"} within="/kilns" isSeam={false} tray={tray}>
       {!mayPlan && <p>Whoever plans firings writes programmes down: a technician, or an owner.</p>}
       {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
-      <Field label="Name" name="name" value={draft.name} onType={(name) => { change({ name }); }} wrong={wrongAt("#/name")} />
+      <Field label="Name" name="name" most={60} value={draft.name} onType={(name) => { change({ name }); }} wrong={wrongAt("#/name")} />
       <Choice legend="For which firing" name="kind" options={FIRINGS} chosen={draft.kind} onChoose={(kind) => { change({ kind }); }} />
       <ConePicker cone={draft.cone} onPick={(cone) => { change({ cone }); }} units={units} wrong={wrongAt("#/cone")} />
       <Field label={`Top, ${degrees}`} name="top_c" inputMode="decimal" value={draft.top} onType={(top) => { change({ top }); }} wrong={wrongAt("#/top_c")} />

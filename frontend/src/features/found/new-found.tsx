@@ -2,6 +2,7 @@
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { useState } from "preact/hooks";
+import { THING_MOST } from "../../domain/limits";
 import { PhotoField, Photos } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useSession } from "../common/session";
@@ -31,7 +32,7 @@ export function NewFoundScreen() {
       {wrong && <p class={order.wrong} role="alert">{wrong}</p>}
       <Photos ids={draft.photoIds} of="of it" />
       <PhotoField photos={draft.photos} onChange={(photos) => { change({ photos }); }} />
-      <Field label="What is it" name="what" most={120} value={draft.what} onType={(what) => { change({ what }); }} wrong={wrongAt("#/what")} />
+      <Field label="What is it" name="what" most={THING_MOST} value={draft.what} onType={(what) => { change({ what }); }} wrong={wrongAt("#/what")} />
       <div class={order.stack}>
         <Act onPress={() => { place(true); }}>{draft.placeName === "" ? "Where does it stand…" : `On ${draft.placeName}`}</Act>
         {wrongAt("#/place_id") && <p class={order.wrong} role="alert">{wrongAt("#/place_id")}</p>}
@@ -43,7 +44,7 @@ export function NewFoundScreen() {
         <Field label="wide" name="y_mm" value={draft.y} onType={(y) => { change({ y }); }} inputMode={mode} wrong={wrongAt("#/y_mm")} />
         <Field label="high" name="height_mm" value={draft.height} onType={(height) => { change({ height }); }} inputMode={mode} wrong={wrongAt("#/height_mm")} />
       </fieldset>
-      <Field label="Mark, as far as it can be read" name="mark_seen" value={draft.markSeen} onType={(markSeen) => { change({ markSeen }); }} wrong={wrongAt("#/mark_seen")} />
+      <Field label="Mark, as far as it can be read" name="mark_seen" most={60} value={draft.markSeen} onType={(markSeen) => { change({ markSeen }); }} wrong={wrongAt("#/mark_seen")} />
       <p>Until somebody says that it is theirs, it is nobody’s and no load may take it.</p>
     </Screen>
   );

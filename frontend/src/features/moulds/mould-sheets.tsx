@@ -1,8 +1,10 @@
 /** What is asked about a mould: its weight in the hand; a booking, a part or its detail in place of the screen. */
 import { useState } from "preact/hooks";
+import { REASON_MOST } from "../../domain/limits";
 import { asTyped } from "../../domain/typed";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Pair, Tray } from "../../ui/frame";
+import { isTooLong } from "../../ui/room-left";
 import { PhotoField } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useSession } from "../common/session";
@@ -104,10 +106,10 @@ function PartTold({ mould: { set }, screen }: Asked) {
     <>
       <Choice legend="Part" name="part" options={set.parts.map((one) => ({ value: one.id, words: one.name, note: partNote(one) }))} chosen={partId} onChoose={choosePart} />
       <Choice legend="It is" name="kind" options={kinds} chosen={kind} onChoose={choose} />
-      <Field label="What is wrong with it, or how it was mended" name="reason" value={reason} onType={type} most={200} />
+      <Field label="What is wrong with it, or how it was mended" name="reason" value={reason} onType={type} most={REASON_MOST} />
       {kind === "chipped" && <CrumbCheckLine found={screen.crumbs} />}
       {wantsReason && <p>Say why it is out of use: the next who wants it will ask.</p>}
-      <MainAct isDisabled={!part || kind === null || wantsReason} onPress={() => { if (part && kind) screen.tell(part, kind, words, reason.trim()); }}>
+      <MainAct isDisabled={!part || kind === null || wantsReason || isTooLong(reason, REASON_MOST)} onPress={() => { if (part && kind) screen.tell(part, kind, words, reason.trim()); }}>
         {part && kind ? `${part.name}: ${words}` : "Say which, and what"}
       </MainAct>
     </>

@@ -67,7 +67,7 @@ function PressForm({ press, mould: { set }, now, zone }: { press: Press; mould: 
   return (
     <div class={css.form}>
       {waiting.length > 0 && <Choice legend="For" name="piece" options={pieces} chosen={forId ?? "new"} onChoose={(id) => { press.chooseFor(id === "new" ? null : id); }} />}
-      {press.wantsMark && <Field label="No number is left on this phone. Cut in the clay:" name="mark" value={press.typedMark} onType={press.typeMark} />}
+      {press.wantsMark && <Field label="No number is left on this phone. Cut in the clay:" name="mark" most={60} value={press.typedMark} onType={press.typeMark} />}
       {press.blocks.length > 0 && <Choice legend="From block" name="block" options={blockOptions(press.blocks, now, zone)} chosen={press.blockId} onChoose={press.chooseBlock} />}
       {set.parts.length > 1 && (
         <Toggles

@@ -1,4 +1,5 @@
 /** A new order: for whom, what, for what use, by when, and so many sets of what. What was typed stays until it is kept. */
+import { THING_MOST } from "../../domain/limits";
 import { Act, Choice, Count, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
 import { Select } from "../../ui/select";
@@ -18,7 +19,7 @@ export function NewOrderScreen() {
   return (
     <Screen title="New order" within="/orders" isSeam={false} tray={tray}>
       {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
-      <Field label="Client, as the studio calls them" name="client_name" value={draft.client} onType={(client) => { change({ client }); }} wrong={wrongAt("#/client_name")} autocomplete="off" />
+      <Field label="Client, as the studio calls them" name="client_name" most={120} value={draft.client} onType={(client) => { change({ client }); }} wrong={wrongAt("#/client_name")} autocomplete="off" />
       <Field label="What, in a few words" name="what" most={200} value={draft.what} onType={(what) => { change({ what }); }} wrong={wrongAt("#/what")} />
       <div>
         <Choice legend="It is for" name="use" options={USE_OPTIONS} chosen={draft.use} onChoose={(use) => { change({ use }); }} />
@@ -29,7 +30,7 @@ export function NewOrderScreen() {
       {draft.lines.map((line, place) => <LineForm key={line.id} line={line} place={place} order={order} />)}
       <Act onPress={order.addLine}>One more line…</Act>
       <Field
-        label="How to reach the client: only you and the owner see it" name="client_contact" value={draft.contact}
+        label="How to reach the client: only you and the owner see it" name="client_contact" most={300} value={draft.contact}
         onType={(contact) => { change({ contact }); }} wrong={wrongAt("#/client_contact")} autocomplete="off"
       />
       <Field label="Number, if it has one already; else the studio gives the next" name="number" value={draft.number} onType={(number) => { change({ number }); }} wrong={wrongAt("#/number")} />
@@ -53,7 +54,7 @@ function LineForm({ line, place, order }: { line: DraftLine; place: number; orde
   return (
     <fieldset class={css.line}>
       <legend>{draft.lines.length > 1 ? `Line ${String(place + 1)}` : "Wanted"}</legend>
-      <Field label="What these are" name={`line-${String(place)}`} value={line.what} onType={(what) => { set({ what }); }} wrong={at("what")} />
+      <Field label="What these are" name={`line-${String(place)}`} most={THING_MOST} value={line.what} onType={(what) => { set({ what }); }} wrong={at("what")} />
       <Count label={roles.length > 1 || (roles[0]?.count ?? 1) > 1 ? "How many sets" : "How many"} figure={line.wanted} least={1} onCount={(wanted) => { set({ wanted }); }} />
       {roles.map((role, index) => (
         <div key={`${line.id}${String(index)}`} class={css.role}>

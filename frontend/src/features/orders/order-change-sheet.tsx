@@ -43,10 +43,10 @@ export function ChangeWordsSheet({ order }: { order: Order }) {
       main={<MainAct isDisabled={isAsking || Object.keys(fields).length === 0} onPress={() => void send()}>{isAsking ? "Asking" : "Keep"}</MainAct>}
     >
       {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
-      <Field label="Client, as the studio calls them" name="client_name" value={draft.client} onType={(client) => { change({ client }); }} wrong={at("#/client_name")} autocomplete="off" />
+      <Field label="Client, as the studio calls them" name="client_name" most={120} value={draft.client} onType={(client) => { change({ client }); }} wrong={at("#/client_name")} autocomplete="off" />
       {draft.contact !== null && (
         <Field
-          label="How to reach the client: only you and the owner see it" name="client_contact" value={draft.contact}
+          label="How to reach the client: only you and the owner see it" name="client_contact" most={300} value={draft.contact}
           onType={(contact) => { change({ contact }); }} wrong={at("#/client_contact")} autocomplete="off"
         />
       )}

@@ -3,7 +3,9 @@ import { useState } from "preact/hooks";
 import type { PieceList } from "../../api/shapes-pieces";
 import { asTyped } from "../../domain/typed";
 import { count, upperFirst } from "../../domain/format";
+import { REASON_MOST } from "../../domain/limits";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
+import { isTooLong } from "../../ui/room-left";
 import { Toggles } from "../../ui/toggles";
 import { useSession } from "../common/session";
 import { useWholeList } from "../common/use-screen";
@@ -43,7 +45,7 @@ export function AssignSheet({ order }: { order: Order }) {
   const line = lines.find((one) => one.id === lineId) ?? null;
   const leaving = own.filter((piece) => ticked.has(piece.id));
   const main = (
-    <MainAct isDisabled={entering.length === 0 || line === null} onPress={() => { if (line) order.keep(assign(commission.id, entering, line, reason)); }}>
+    <MainAct isDisabled={entering.length === 0 || line === null || isTooLong(reason, REASON_MOST)} onPress={() => { if (line) order.keep(assign(commission.id, entering, line, reason)); }}>
       Put {entering.length === 1 ? entering[0]?.mark : count(entering.length, "piece", "pieces")} in
     </MainAct>
   );
@@ -55,12 +57,12 @@ export function AssignSheet({ order }: { order: Order }) {
         : <p>{screen.state === "ready" ? "No piece of that name stands outside this order." : "The pieces were not heard of yet."}</p>}
       {found.length > SHOWN && <p>{found.length - SHOWN} more; type more letters.</p>}
       {lines.length > 1 && <Choice legend="Into which line" name="line" options={lines.map((one) => ({ value: one.id, words: one.what }))} chosen={lineId} onChoose={choose} />}
-      <Field label="Why, if there is something to say" name="reason" most={200} value={reason} onType={say} />
+      <Field label="Why, if there is something to say" name="reason" most={REASON_MOST} value={reason} onType={say} />
       <p>A piece from another order leaves that order. Its past comes along; the other client is not named.</p>
       <details class={css.far}>
         <summary>Take a piece out of this order</summary>
         <Toggles legend="In this order" options={own.map(option)} chosen={ticked} onToggle={toggle} />
-        <Act isDisabled={leaving.length === 0} onPress={() => { order.keep(assign(commission.id, leaving, null, reason)); }}>Take {count(leaving.length, "piece", "pieces")} out</Act>
+        <Act isDisabled={leaving.length === 0 || isTooLong(reason, REASON_MOST)} onPress={() => { order.keep(assign(commission.id, leaving, null, reason)); }}>Take {count(leaving.length, "piece", "pieces")} out</Act>
       </details>
     </SheetFrame>
   );

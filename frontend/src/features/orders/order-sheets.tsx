@@ -1,6 +1,8 @@
 /** What is asked in place of an order: another day, a piece put in, two stood together, more planned, handed over, ended. */
 import { useState } from "preact/hooks";
+import { REASON_MOST } from "../../domain/limits";
 import { Act, Choice, Count, Field, MainAct } from "../../ui/act";
+import { isTooLong } from "../../ui/room-left";
 import { close, plan, promise } from "./order-acts";
 import type { Closing } from "./order-acts";
 import { useMayShare } from "../sharing/use-share";
@@ -87,7 +89,7 @@ function PromiseSheet({ order, around }: SheetProps) {
       <p>Promised now: {promisedWords(commission.promised_date, around)}. The day it was stays in the story.</p>
       <Field label="Promised day" type="date" name="promised_date" value={day} onType={type} wrong={fault} />
       {isPast && fault === null && <p>That day has gone by.</p>}
-      <Field label="Why, for those who read the story" name="reason" most={200} value={reason} onType={say} wrong={wrongAt("#/reason")} />
+      <Field label="Why, for those who read the story" name="reason" most={REASON_MOST} value={reason} onType={say} wrong={wrongAt("#/reason")} />
       {commission.promised_date !== null && (
         <div class={css.far}><Act onPress={() => { order.keep(promise(commission.id, null, "", reason)); }}>Promise no day</Act></div>
       )}
@@ -126,9 +128,9 @@ function EndSheet({ order }: { order: Order }) {
     <SheetFrame order={order}>
       {isOpen && <Choice legend={commission.number} name="end" options={ENDINGS} chosen={kind === "cancelled" ? "cancelled" : "closed"} onChoose={choose} />}
       {isOpen && left > 0 && <p>{left} of its pieces are still here. They stay in this order until they are put in another.</p>}
-      <Field label={kind === "cancelled" ? "Why" : "Why, if there is something to say"} name="reason" most={200} value={reason} onType={say} />
+      <Field label={kind === "cancelled" ? "Why" : "Why, if there is something to say"} name="reason" most={REASON_MOST} value={reason} onType={say} />
       <div class={css.far}>
-        <Act isDisabled={kind === "cancelled" && reason.trim() === ""} onPress={() => { order.keep(close(commission.id, kind, reason)); }}>{words} {commission.number}</Act>
+        <Act isDisabled={(kind === "cancelled" && reason.trim() === "") || isTooLong(reason, REASON_MOST)} onPress={() => { order.keep(close(commission.id, kind, reason)); }}>{words} {commission.number}</Act>
         {kind === "cancelled" && reason.trim() === "" && <p>Say why first; the client may ask in a year.</p>}
       </div>
     </SheetFrame>

@@ -90,14 +90,14 @@ export function NewGlazeScreen() {
     <Screen title="New batch" within={WITHIN} isSeam={false} tray={tray}>
       <div class={css.stack}>
         {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
-        <Field label="Label on the bucket" name="label" value={draft.label} onType={(label) => { change({ label }); }} wrong={wrongAt("#/label")} />
-        <Field label="Which glaze" name="name" value={draft.name} onType={(name) => { change({ name }); }} wrong={wrongAt("#/name")} />
+        <Field label="Label on the bucket" name="label" most={20} value={draft.label} onType={(label) => { change({ label }); }} wrong={wrongAt("#/label")} />
+        <Field label="Which glaze" name="name" most={80} value={draft.name} onType={(name) => { change({ name }); }} wrong={wrongAt("#/name")} />
         <Field label="Mixed on" name="mixed_on" type="date" value={draft.mixedOn} onType={(mixedOn) => { change({ mixedOn }); }} wrong={wrongAt("#/mixed_on")} />
         <div class={css.two}>
           <Field label="Density, g/l" name="density_g_per_l" inputMode="decimal" value={draft.density} onType={(density) => { change({ density }); }} wrong={wrongAt("#/density_g_per_l")} />
-          <Field label="Cone" name="cone" value={draft.cone} onType={(cone) => { change({ cone }); }} wrong={wrongAt("#/cone")} />
+          <Field label="Cone" name="cone" most={4} value={draft.cone} onType={(cone) => { change({ cone }); }} wrong={wrongAt("#/cone")} />
         </div>
-        <Field label="What to mind: manganese, cobalt, a sheet to read" name="caution" value={draft.caution} onType={(caution) => { change({ caution }); }} wrong={wrongAt("#/caution")} />
+        <Field label="What to mind: manganese, cobalt, a sheet to read" name="caution" most={300} value={draft.caution} onType={(caution) => { change({ caution }); }} wrong={wrongAt("#/caution")} />
         <p class={css.note}>Glaze in powder is dust: mask and gloves, wipe up wet. The sheets that came with the materials come first.</p>
       </div>
     </Screen>

@@ -57,7 +57,7 @@ export function NewReportScreen() {
         <Select label="Glaze batch" name="batch" none="Not known here" options={batchList.map((batch) => ({ value: batch.id, words: `${batch.label}, ${batchWords(batch)}` }))} chosen={draft.batch} onChoose={(batch) => { change({ batch }); }} />
         <Select label="Out of which glaze load" name="load" none="Not known here" options={loadList.map(({ id, number, cone }) => ({ value: id, words: `${number}, cone ${cone}` }))} chosen={draft.load} onChoose={(load) => { change({ load }); }} />
         <Select label="Ware that was tested" name="design" none="Not known here" options={designList.map(({ id, name }) => ({ value: id, words: name }))} chosen={draft.design} onChoose={(design) => { change({ design }); }} />
-        <Field label="Laboratory" name="laboratory" value={draft.laboratory} onType={(laboratory) => { change({ laboratory }); }} wrong={wrongAt("#/laboratory")} />
+        <Field label="Laboratory" name="laboratory" most={120} value={draft.laboratory} onType={(laboratory) => { change({ laboratory }); }} wrong={wrongAt("#/laboratory")} />
         <Field label="Report of" name="reported_on" type="date" value={draft.day} onType={(day) => { change({ day }); }} wrong={wrongAt("#/reported_on")} />
         <Choice legend="Results in" name="unit" options={UNIT_CHOICES} chosen={draft.unit} onChoose={(unit) => { change({ unit }); }} />
         <div class={css.two}>

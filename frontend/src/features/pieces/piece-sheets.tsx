@@ -1,10 +1,11 @@
 /** What is asked in place of the screen: something else, where to, how far on, back with a reason, lost with a cause. */
 import { useState } from "preact/hooks";
 import { clock } from "../../domain/clock";
+import { CAUSE_MOST, REASON_MOST } from "../../domain/limits";
 import { instantOf } from "../../domain/wall";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
 import { Tray } from "../../ui/frame";
-import { lengthOf } from "../../ui/room-left";
+import { isTooLong } from "../../ui/room-left";
 import { PhotoField } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
@@ -18,8 +19,6 @@ import { furtherOn, isPastHelper } from "./stage";
 import type { Piece, Sheet } from "./use-piece";
 
 const HOME = "/racks";
-/** As the studio takes it. */
-const CAUSE_MOST = 40;
 
 export function PieceSheet({ piece }: { piece: Piece }) {
   const { mark } = piece.view.answer.piece;
@@ -117,8 +116,8 @@ function BackMove({ piece }: { piece: Piece }) {
       <p>{mark} is {state_words}. Its firings and days stay counted.</p>
       <Choice legend="Back to" name="back" options={backs.map((one) => ({ value: one.state, words: one.words }))} chosen={state} onChoose={choose} />
       <Choice legend="Because" name="reason" options={reasons} chosen={BACK_REASONS.find((words) => words === reason) ?? null} onChoose={say} />
-      <Field label="or in your own words" name="own_reason" value={reason} onType={say} />
-      <MainAct isDisabled={!spot || !reason.trim()} onPress={() => { if (spot) piece.keep(visit(id, spot, { reason: reason.trim() })); }}>
+      <Field label="or in your own words" name="own_reason" most={REASON_MOST} value={reason} onType={say} />
+      <MainAct isDisabled={!spot || !reason.trim() || isTooLong(reason, REASON_MOST)} onPress={() => { if (spot) piece.keep(visit(id, spot, { reason: reason.trim() })); }}>
         Back to {spot?.words ?? "…"}
       </MainAct>
     </>
@@ -140,7 +139,7 @@ function Damage({ piece }: { piece: Piece }) {
       {parts.length > 1 && <Choice legend="Which part" name="part" options={parts.map((one) => ({ value: one.id, words: one.role }))} chosen={partId} onChoose={choose} />}
       <PhotoField photos={photos} onChange={change} />
       <Field label="What is it like, in a few words" name="cause" most={CAUSE_MOST} value={cause} onType={say} />
-      <MainAct isDisabled={!part || lengthOf(cause.trim()) > CAUSE_MOST} onPress={() => { if (part) piece.keep(damage(id, part, cause.trim(), photos)); }}>{part ? `${part.role}: cracked` : "Say which part"}</MainAct>
+      <MainAct isDisabled={!part || isTooLong(cause, CAUSE_MOST)} onPress={() => { if (part) piece.keep(damage(id, part, cause.trim(), photos)); }}>{part ? `${part.role}: cracked` : "Say which part"}</MainAct>
     </>
   );
 }
@@ -172,7 +171,7 @@ function End({ piece }: { piece: Piece }) {
     <>
       <Choice legend={`${mark} is`} name="end" options={ENDS} chosen={ending.state} onChoose={(state) => { set({ state }); }} />
       {isScrap && <Choice legend="Because it is" name="cause" options={causes} chosen={CAUSES.find((one) => one === ending.cause) ?? null} onChoose={(cause) => { set({ cause }); }} />}
-      {isScrap && <Field label="or in your own words" name="own_cause" value={ending.cause} onType={(cause) => { set({ cause }); }} />}
+      {isScrap && <Field label="or in your own words" name="own_cause" most={CAUSE_MOST} value={ending.cause} onType={(cause) => { set({ cause }); }} />}
       {isScrap && parts.length > 1 && (
         <Choice legend="Which part" name="part" options={parts.map((part) => ({ value: part.id, words: part.role }))} chosen={ending.partId} onChoose={(partId) => { set({ partId }); }} />
       )}
@@ -185,7 +184,7 @@ function End({ piece }: { piece: Piece }) {
       )}
       {ending.state !== "missing" && <PhotoField photos={ending.photos} onChange={(photos) => { set({ photos }); }} />}
       <div class={css.far}>
-        <Act isDisabled={isScrap && !ending.cause.trim()} onPress={() => { piece.keep(loss(id, { ...ending, cause: isScrap ? ending.cause.trim() : "" })); }}>
+        <Act isDisabled={isScrap && (!ending.cause.trim() || isTooLong(ending.cause, CAUSE_MOST))} onPress={() => { piece.keep(loss(id, { ...ending, cause: isScrap ? ending.cause.trim() : "" })); }}>
           {mark}: {words.toLowerCase()}
         </Act>
         {isScrap && !ending.cause.trim() && <p>Say why first; it tells how many to press next time.</p>}

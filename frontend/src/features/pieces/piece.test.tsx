@@ -50,6 +50,19 @@ describe("the piece", () => {
     expect(phone.acts()[0]?.body).toMatchObject({ stage: "lost", state: "scrapped", cause: "foot cracked", cause_is_guess: false });
   });
 
+  it("says how many letters of a cause are too many before it is sent", async () => {
+    const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": drying() });
+    await until(() => { phone.press("Something else"); });
+    await until(() => { phone.press("Scrap, missing"); });
+
+    phone.type("or in your own words", "w".repeat(42));
+    await until(() => { expect(phone.has("2 characters too many")).toBe(true); });
+    phone.press("J06: scrapped");
+
+    expect(phone.acts()).toEqual([]);
+    expect(fieldOf(phone.root, "or in your own words").value).toHaveLength(42);
+  });
+
   it("lets who is not its maker carry it and no more", async () => {
     const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": drying({ mine: false, maker: { id: "m9", first_name: "Bram", initials: "BT" } }) });
 

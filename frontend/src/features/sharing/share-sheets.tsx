@@ -147,7 +147,7 @@ function AskSheet({ share, number }: { share: Share; number: string }) {
       <Choice legend="What to approve" name="about" options={ABOUT} chosen={about} onChoose={setAbout} />
       <Choice legend="What waits for it" name="waits" options={WAITS} chosen={waits} onChoose={setWaits} />
       <Field label="By when" type="date" name="due_date" value={due} onType={setDue} wrong={wrongAt("#/due_date")} />
-      <Field label="The question, as the client reads it" name="question" value={question} onType={setQuestion} wrong={wrongAt("#/question") ?? wrong} />
+      <Field label="The question, as the client reads it" name="question" most={300} value={question} onType={setQuestion} wrong={wrongAt("#/question") ?? wrong} />
       <p class={css.note}>It stands on the client&rsquo;s page. You are reminded two days before and on the day, with a text to send; the client is told by you.</p>
     </Sheet>
   );

@@ -46,7 +46,7 @@ export function MyTokens() {
         </div>
       ))}
       {key && <><p>Copy it now; it is shown this once.</p><p class={css.key}>{key}</p></>}
-      <Field label="Name of the new key" name="name" value={name} onType={type} wrong={claim.wrongAt("#/name")} />
+      <Field label="Name of the new key" name="name" most={80} value={name} onType={type} wrong={claim.wrongAt("#/name")} />
       <Toggles legend="It may" options={GRANTS.filter((grant) => grants.includes(grant.value))} chosen={chosen} onToggle={toggle} />
       {(claim.wrongAt("#/grants") ?? claim.wrong) && <p class={css.wrong} role="alert">{claim.wrongAt("#/grants") ?? claim.wrong}</p>}
       <Act type="submit" isDisabled={claim.isAsking || name.trim() === "" || chosen.size === 0}>Make a key</Act>

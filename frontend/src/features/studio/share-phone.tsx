@@ -31,7 +31,7 @@ export function SharePhone() {
         For a phone that stays in the shed. It asks who is at work, shows no clients, contacts or prices, and is put down when nobody touches it for 10 min. You are signed out of it.
         {waiting > 0 && ` ${count(waiting, "act", "acts")} of yours kept here wait until you sign in on it again: send them first.`}
       </p>
-      <Field label="What it is called" name="name" value={name} onType={type} autocomplete="off" wrong={wrong} />
+      <Field label="What it is called" name="name" most={80} value={name} onType={type} autocomplete="off" wrong={wrong} />
       <Act type="submit" isDisabled={isAsking || name.trim() === "" || waiting > 0}>{isAsking ? "Asking" : "Share this phone"}</Act>
     </form>
   );
