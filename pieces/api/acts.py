@@ -249,7 +249,7 @@ class MoveList(PieceView):
         piece = self.piece(piece_id)
 
         def work(given: Given, act: Act) -> Mapping[str, object]:
-            moves.move(act=act, pieces=[piece], place=given["place"])
+            moves.move(act=act, pieces=[piece], place=given["place"], stands_on=given["stands_on"])
             return self.answer([piece])
 
         return self.told(MoveIn, work)

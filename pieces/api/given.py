@@ -10,6 +10,7 @@ from pieces.models import (
     Clash,
     ClashAnswer,
     CommissionLine,
+    Move,
     PartEvent,
     Piece,
     StageEvent,
@@ -178,7 +179,16 @@ class TouchCheckIn(ActIn):
 
 
 class MoveIn(ActIn):
+    """Where it was put; said again of the place where it stands, what it stands on there."""
+
     place_id = RowField(Place, source="place")
+    stands_on = serializers.ChoiceField(
+        Move.On.choices,
+        required=False,
+        allow_blank=True,
+        default="",
+        help_text="A board, a plaster bat or slats open below; left out, as is usual there.",
+    )
 
 
 class BulkIn(ActIn):

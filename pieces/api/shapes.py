@@ -4,6 +4,7 @@ from typing import Any
 
 from rest_framework import serializers
 
+from pieces.models import Move
 from studio.api.envelopes import ActOut
 
 from .bench_shapes import (
@@ -66,6 +67,9 @@ class PieceWholeOut(PieceBriefOut):
     has_interrupted_bisque = serializers.BooleanField()
     look_again_at = serializers.DateTimeField(allow_null=True)
     cover_since_at = serializers.DateTimeField(allow_null=True)
+    stands_on = serializers.ChoiceField(
+        [*Move.On.values, ""], help_text="While it is wet, and somebody said so."
+    )
     begun_at = serializers.DateTimeField()
 
 
@@ -203,6 +207,7 @@ class MoveRowOut(Shape):
     id = serializers.UUIDField()
     happened_at = serializers.DateTimeField()
     place_id = serializers.UUIDField()
+    stands_on = serializers.CharField()
 
 
 class PartEventRowOut(Shape):

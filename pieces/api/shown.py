@@ -10,6 +10,7 @@ from pieces.models import Part, Piece
 from pieces.queries import pieces as queries
 from pieces.queries.clashes import ClashNow
 from pieces.queries.history import Told
+from pieces.queries.stood import stands_on
 from studio.models import Member
 
 from .bench_rows import shown_part, shown_person, shown_piece, shown_place
@@ -52,6 +53,7 @@ def shown_whole(piece: Piece, member: Member) -> Shown:
         "has_interrupted_bisque": piece.has_interrupted_bisque,
         "look_again_at": piece.look_again_at,
         "cover_since_at": piece.cover_since_at,
+        "stands_on": stands_on(piece),
         "begun_at": piece.begun_at,
     }
 

@@ -8,6 +8,11 @@ from pieces.domain import refire_words, stages
 Facts = Mapping[str, Any]
 Name = Callable[[Any], str]
 
+STANDS_ON: Final = {
+    "board": ", on a board",
+    "bat": ", on a plaster bat",
+    "slats": ", on slats, open below",
+}
 COVERED: Final = {
     "open": "uncovered",
     "loose": "loosely covered",
@@ -97,7 +102,8 @@ def _plain(verb: str, facts: Facts, name: Name) -> str:
             said = FELT.get(str(facts.get("feel")), "felt")
             said = f"{name(facts['part'])} {said}" if facts.get("part") else said
         case "moved":
-            said = f"put on {name(facts.get('place'))}"
+            on = STANDS_ON.get(str(facts.get("stands_on")), "")
+            said = f"put on {name(facts.get('place'))}{on}"
         case "weighed":
             said = f"weighed {facts.get('mass_g', 0):g} g"
         case "made_part":

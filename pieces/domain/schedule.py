@@ -15,7 +15,8 @@ BAT_OPENNESS: Final = 0.5  # its far side lies on a bench, its edge is free; com
 
 @dataclass(frozen=True, slots=True)
 class Standing:
-    """From `at_s` on the piece stands so: under this cover, shut in a cupboard, on a plaster bat.
+    """From `at_s` on the piece stands so: under this cover, shut in a cupboard, on a plaster bat,
+    or open to the air below.
 
     `at_s` is an instant, seconds since 1970 in UTC.
     """
@@ -24,6 +25,7 @@ class Standing:
     cover: Cover
     is_in_cupboard: bool = False
     is_on_bat: bool = False
+    is_open_below: bool = False
 
     @property
     def factor_cover(self) -> Cover:
@@ -79,7 +81,8 @@ def face_events(
         was_on_bat = False
         for at, standing in [(first, at_first), *((round(s.at_s), s) for s in later)]:
             bat = _bat(goes_on=was_on_bat) if standing.is_on_bat else None
-            events[at] = out_of_mould(at, section, cover=standing.factor_cover, bat=bat)
+            stands = section.open_below() if standing.is_open_below else section
+            events[at] = out_of_mould(at, stands, cover=standing.factor_cover, bat=bat)
             was_on_bat = standing.is_on_bat
     return tuple(events[at] for at in sorted(events))
 

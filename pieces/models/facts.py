@@ -120,7 +120,13 @@ class TouchCheck(PieceFact):
 
 
 class Move(PieceFact):
-    """A piece was put somewhere."""
+    """A piece was put somewhere; what it stands on there, where somebody said so."""
+
+    class On(models.TextChoices):
+        BOARD = "board"
+        BAT = "bat"  # of plaster: it draws water
+        SLATS = "slats"  # open to the air below
 
     piece = models.ForeignKey(Piece, on_delete=models.PROTECT, related_name="moves")
     place = models.ForeignKey(Place, on_delete=models.PROTECT, related_name="+")
+    stands_on = models.CharField(max_length=5, choices=On, blank=True, default="")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Final
@@ -26,11 +26,11 @@ from pieces.domain.drying import (
 from pieces.domain.drying import Cover as CoverWord
 from pieces.domain.drying.sections import BOARD_FACTOR, HOLLOW_FACTOR
 from pieces.domain.schedule import Standing, face_events
-from pieces.models import Cover, Move, Part, Piece, StageEvent
+from pieces.models import Cover, Part
+from pieces.queries.stood import WET_STAGES, air_m_s, stood_of, with_places
 from pieces.queries.supposed import Supposed
 from studio.models import Place, Studio
 
-WET_STAGES: Final = ("pressing", "assembly", "drying")
 WET_PARTS: Final = (Part.State.IN_MOULD, Part.State.OUT, Part.State.JOINED)
 UNWEIGHED_FRACTION: Final = 0.10  # a mould nobody weighed: common practice, no source
 DEFAULT_BODY: Final = "red_earthenware"
@@ -91,20 +91,20 @@ def parts_told(studio: Studio, part_ids: Collection[UUID]) -> list[WetPart]:
 
 def _told(studio: Studio, parts: list[Part], supposed: Supposed | None = None) -> list[WetPart]:
     pieces = {part.piece_id for part in parts}
-    standings, stays = _standings(pieces), _stays(pieces)
+    standings, stood = _standings(pieces), stood_of(pieces)
     if supposed is not None:
         standings = {piece: supposed.covered(standings[piece]) for piece in pieces}
-        stays = {piece: supposed.stays(stays[piece]) for piece in pieces}
+        stood = {piece: supposed.stood(stood[piece]) for piece in pieces}
     saturation = _saturation_when_pressed(parts)
     places = {place.pk: place for place in Place.objects.of(studio)}
     return [
         _wet_part(
             part,
-            standings=_with_places(
-                _of_part(standings[part.piece_id], part.pk), stays[part.piece_id], places
+            standings=with_places(
+                _of_part(standings[part.piece_id], part.pk), stood[part.piece_id], places
             ),
-            stays=stays[part.piece_id],
-            air_m_s=_air_m_s(stays[part.piece_id], places),
+            stays=[(at, place) for at, place, _ in stood[part.piece_id]],
+            air_m_s=air_m_s(stood[part.piece_id], places),
             saturation=saturation.get(part.pk),
             section=_section(part, supposed),
         )
@@ -203,63 +203,6 @@ def _standings(pieces: Iterable[UUID]) -> Mapping[UUID, list[tuple[UUID | None, 
 def _of_part(told: Iterable[tuple[UUID | None, Standing]], part: UUID) -> list[Standing]:
     """Return how one part stood: by its own covers and those of the whole piece, the last rules."""
     return [standing for whose, standing in told if whose in (None, part)]
-
-
-def _stays(pieces: Iterable[UUID]) -> Mapping[UUID, list[tuple[datetime, UUID | None]]]:
-    found: defaultdict[UUID, list[tuple[datetime, UUID | None]]] = defaultdict(list)
-    moves = Move.objects.filter(piece_id__in=pieces)
-    visits = StageEvent.objects.filter(piece_id__in=pieces, place__isnull=False)
-    for rows in (moves, visits):
-        for row in rows.standing().values_list("piece_id", "happened_at", "place_id"):
-            found[row[0]].append((row[1], row[2]))
-    for place in Piece.objects.filter(pk__in=pieces).values_list("pk", "begun_at", "place_id"):
-        if not found[place[0]]:
-            found[place[0]].append((place[1], place[2]))
-    return defaultdict(list, {piece: sorted(stays, key=_when) for piece, stays in found.items()})
-
-
-def _when(stay: tuple[datetime, UUID | None]) -> datetime:
-    return stay[0]
-
-
-def _air_m_s(stays: Sequence[tuple[datetime, UUID | None]], places: Mapping[UUID, Place]) -> float:
-    """Return how fast the air moves where a piece stands now: there, or in what that stands in."""
-    at = stays[-1][1] if stays else None
-    seen: set[UUID] = set()
-    while at is not None and at in places and at not in seen:
-        seen.add(at)
-        moves = places[at].air_m_s
-        if moves is not None:
-            return moves
-        at = places[at].parent_id
-    return 0.0
-
-
-def _with_places(
-    standings: list[Standing],
-    stays: list[tuple[datetime, UUID | None]],
-    places: Mapping[UUID, Place],
-) -> list[Standing]:
-    """Merge covers and places: a damp cupboard shuts a piece in, a plaster bat draws from it."""
-    moments = sorted(
-        {standing.at_s for standing in standings} | {at.timestamp() for at, _ in stays}
-    )
-    ordered = sorted(standings, key=lambda standing: standing.at_s)
-    merged: list[Standing] = []
-    for moment in moments:
-        covers = [standing.cover for standing in ordered if standing.at_s <= moment]
-        stood = [place for at, place in stays if at.timestamp() <= moment]
-        place = places.get(stood[-1]) if stood and stood[-1] is not None else None
-        kind = place.kind if place is not None else ""
-        merged.append(
-            Standing(
-                moment,
-                covers[-1] if covers else CoverWord.OPEN,
-                is_in_cupboard=kind == Place.Kind.CUPBOARD,
-                is_on_bat=kind == Place.Kind.BAT,
-            )
-        )
-    return merged
 
 
 def _saturation_when_pressed(parts: list[Part]) -> dict[UUID, float]:

@@ -9,8 +9,8 @@ from uuid import UUID
 
 from pieces.domain.drying import Cover
 from pieces.domain.schedule import Standing
+from pieces.queries.stood import Stood
 
-Stay = tuple[datetime, UUID | None]
 Covered = tuple[UUID | None, Standing]
 
 
@@ -32,9 +32,9 @@ class Supposed:
             return list(told)
         return [*told, (None, Standing(self.at.timestamp(), self.cover))]
 
-    def stays(self, stays: Sequence[Stay]) -> list[Stay]:
-        """Return the stays with the one that is supposed as the last."""
-        return list(stays) if self.place_id is None else [*stays, (self.at, self.place_id)]
+    def stood(self, told: Sequence[Stood]) -> list[Stood]:
+        """Return where it stood, with the place that is supposed as the last."""
+        return list(told) if self.place_id is None else [*told, (self.at, self.place_id, "")]
 
     def thickest_mm(self, part_id: UUID, pressed_mm: float) -> float:
         """Return how thick a part is supposed to be."""

@@ -7,7 +7,7 @@ faces), a rod or a lump (one outer surface). Rims, corners and feet dry sooner t
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from itertools import pairwise
 from typing import Final
@@ -91,6 +91,11 @@ class Section:
             raise ValueError("inside_factor must lie from 0 to 1.")
         if not 0.0 < self.open_fraction <= 1.0:
             raise ValueError("open_fraction must lie above 0 and up to 1.")
+
+    def open_below(self) -> Section:
+        """Return it with air at the face that lies down; the hollow of a form stays what it is."""
+        lies_down = self.shape is Shape.FLAT and self.inside_factor <= BOARD_FACTOR
+        return replace(self, inside_factor=1.0) if lies_down else self
 
     @property
     def nodes(self) -> int:

@@ -194,3 +194,21 @@ class TestOnABat:
             return float(advance([made], 24 * HOUR_S)[0].state.moisture_kg_per_kg.mean())
 
         assert mean_after_a_day(is_on_bat=True) < mean_after_a_day(is_on_bat=False)
+
+
+class TestOnSlats:
+    def lying(self, section: Section) -> float:
+        (event,) = face_events(
+            section,
+            begun_at_s=0.0,
+            plaster=None,
+            out_at_s=None,
+            standings=[Standing(0.0, Cover.LOOSE, is_open_below=True)],
+        )
+        return event.inner.factor
+
+    def test_lets_air_to_what_lies_flat_under_the_same_cover(self) -> None:
+        assert self.lying(Section(Shape.FLAT, 0.010, inside_factor=0.1)) == Cover.LOOSE.factor
+
+    def test_leaves_the_hollow_of_a_form_as_sheltered_as_it_is(self) -> None:
+        assert self.lying(Section(Shape.FLAT, 0.010)) == 0.4 * Cover.LOOSE.factor
