@@ -85,7 +85,7 @@ def bench(studio: Studio, *, member: Member, at: datetime, closing_at: datetime)
     drying = sorted(
         (reader.drying(piece) for piece in pieces if _is_drying(piece)), key=_driest_first
     )
-    ready = [reader.ready(piece) for piece in pieces if piece.state == "bone_dry"]
+    ready = [reader.ready(piece) for piece in pieces if _is_ready(piece)]
     joins = [row for row in map(reader.joining, pieces) if row is not None]
     times = [row.forecast_at for row in (*in_mould, *drying) if row.forecast_at is not None]
     return Bench(
@@ -250,6 +250,11 @@ def _joined_windows(piece: Piece) -> tuple[ReadinessWindows | None, datetime | N
 
 def _is_drying(piece: Piece) -> bool:
     return piece.state in ("drying", "joined") or (piece.state == "out" and len(_parts(piece)) == 1)
+
+
+def _is_ready(piece: Piece) -> bool:
+    # What nobody claims is dry too, but nobody's to fire: a load would refuse it.
+    return piece.state == "bone_dry" and piece.unclaimed_since is None
 
 
 def _by_block(rows: Iterable[Row]) -> dict[rules.Block, tuple[Row, ...]]:

@@ -113,9 +113,14 @@ class TestDrying:
             "I01", "J06", "J07", "L07", "S03", "S05", "T23", "T24",
         ]  # fmt: skip
         assert sorted(marks(bench["ready_for_bisque"])) == [
-            "I02", "J05", "L05", "L06", "P03", "T21", "T22",
+            "I02", "J05", "L05", "L06", "T21", "T22",
         ]  # fmt: skip
         assert {row["verdict"] for row in bench["ready_for_bisque"]} == {"ready"}
+
+    def test_sends_nobodys_beaker_to_no_kiln(self, bench) -> None:
+        shown = [row for block in bench.values() if isinstance(block, list) for row in block]
+
+        assert "P03" not in marks([row for row in shown if "piece" in row])
 
     def test_never_calls_a_piece_dry_by_itself(self, bench) -> None:
         assert {row["verdict"] for row in bench["drying"]} == {"drying", "worth_a_touch"}
