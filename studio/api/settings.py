@@ -19,6 +19,7 @@ from .fields import QuantityField
 from .views import Given, StudioView
 
 MOST_DAYS_CLOSED = 400
+TARIFF = ("bisque_fee_minor_per_l", "glaze_fee_minor_per_l")
 
 
 class SettingsIn(ChangeIn):
@@ -70,8 +71,12 @@ class SettingsView(StudioView):
     @extend_schema(operation_id="settings_read", responses=SettingsOut)
     def get(self, request: Request) -> Response:
         """Show the studio's limits and habits; `ETag` is their revision."""
+        # The tariff is left out for who is shown no prices.
         row = habits.settings(self.studio)
-        return Response(SettingsOut(row).data, headers={"ETag": f'"{row.revision}"'})
+        shown = dict(SettingsOut(row).data)
+        if P.SEE_OWN_PRICES not in self.grants:
+            shown = {name: value for name, value in shown.items() if name not in TARIFF}
+        return Response(shown, headers={"ETag": f'"{row.revision}"'})
 
     @extend_schema(operation_id="settings_change", request=SettingsIn, responses=SettingsChangedOut)
     def patch(self, request: Request) -> Response:

@@ -19,6 +19,18 @@ class TestRead:
         assert answer.json()["wall_limit_mm"] == 12.0
         assert answer.json()["quiet_from"] == "20:00:00"
 
+    @pytest.mark.parametrize(
+        ("who", "sees"),
+        [("owner", True), ("maker", True), ("helper", False), ("technician", False)],
+    )
+    def test_shows_the_tariff_to_who_sees_prices(self, request, who, sees):
+        client = request.getfixturevalue(who)[1]
+
+        told = client.get(PATH).json()
+
+        assert any("_fee_minor" in name for name in told) is sees
+        assert told["wall_limit_mm"] == 12.0
+
 
 class TestChange:
     def test_works(self, studio, owner):
