@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 2ab9cd97fccb5d4fd1b7b3e3b7b3c8ec37a7617bbd07eb91c31eeb089f5806f0
-// types 47283db3b392761af39d83b83cd8c9de32d109b62640f796fd907c1d8bb57e1d
+// document 66386dadbb6b93d690c30044296cfe4ead74adcab48f0432c71ae6c2ed4b517d
+// types 894264d0de5ac649ebdc0fe4fd291cb548fe7301e9a01897f180a7c22c60f15e
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -7070,7 +7070,7 @@ export interface components {
             next: string | null;
             results: components["schemas"]["MouldWeighingRowOut"][];
         };
-        /** @description What every act says of itself; each act adds its own fields. */
+        /** @description Where it was put; said again of the place where it stands, what it stands on there. */
         MoveInRequest: {
             /**
              * Format: int64
@@ -7104,6 +7104,16 @@ export interface components {
              * @description The sender's clock at sending.
              */
             sent_at?: string;
+            /**
+             * @description A board, a plaster bat or slats open below; left out, as is usual there.
+             *
+             *     * `board` - Board
+             *     * `bat` - Bat
+             *     * `slats` - Slats
+             * @default
+             * @enum {string}
+             */
+            stands_on: "board" | "bat" | "slats" | "";
         };
         MoveRowOut: {
             /** Format: date-time */
@@ -7112,6 +7122,7 @@ export interface components {
             id: string;
             /** Format: uuid */
             place_id: string;
+            stands_on: string;
         };
         /** @description Some MoveRowOut rows, and where the next ones are. */
         MoveRowOutPage: {
@@ -8850,6 +8861,16 @@ export interface components {
             /** Format: date-time */
             since_at: string;
             stage: string;
+            /**
+             * @description While it is wet, and somebody said so.
+             *
+             *     * `board` - board
+             *     * `bat` - bat
+             *     * `slats` - slats
+             *     * `` -
+             * @enum {string}
+             */
+            stands_on: "board" | "bat" | "slats" | "";
             state: string;
             state_words: string;
             /** Format: date-time */
@@ -10731,6 +10752,8 @@ export interface components {
             is_held: boolean;
             is_late: boolean;
             is_taken_back: boolean;
+            /** @description Settled that it did not happen to this piece. */
+            left_out_by: components["schemas"]["PersonNamedOut"] | null;
             member: components["schemas"]["PersonNamedOut"];
             note: string | null;
             photo_ids: string[];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { THIN } from "../../domain/format";
-import { loss, mayDo, visit, weighing } from "./piece-acts";
+import { loss, mayDo, standOn, visit, weighing } from "./piece-acts";
 import { pieceSample } from "./piece-sample";
 import { spotOf } from "./stage";
 
@@ -11,6 +11,14 @@ describe("weighing", () => {
     expect(weighing("p1", "783", METRIC)).toMatchObject({ path: "pieces/p1/weighings/", fields: { mass_g: 783 }, said: `Weighed 783${THIN}g` });
     expect(weighing("p1", "1 lb 4 oz", METRIC)).toMatchObject({ fields: { mass_g: "1 lb 4 oz" }, said: "Weighed 1 lb 4 oz" });
     expect(weighing("p1", "1 4", { ...METRIC, mass: "lb" }).fields).toEqual({ mass_g: "1 4 lb" });
+  });
+});
+
+describe("standOn", () => {
+  it("is told as put there again, and says on what", () => {
+    const said = standOn("p1", { id: "r1", name: "Rack B1" }, "bat");
+
+    expect(said).toMatchObject({ path: "pieces/p1/moves/", fields: { place_id: "r1", stands_on: "bat" }, verb: "moved", said: "On a plaster bat" });
   });
 });
 

@@ -1,6 +1,6 @@
 /** The acts on one piece: where each is posted, what it carries, and what it is called afterwards. */
 import type { CoverState, Feel, PartWhole, PieceAnswer, Spot } from "../../api/shapes-pieces";
-import { mass } from "../../domain/format";
+import { mass, upperFirst } from "../../domain/format";
 import type { Units } from "../../domain/format";
 import { quantity } from "../../domain/typed";
 import type { JsonObject } from "../../offline/kept-act";
@@ -8,7 +8,8 @@ import type { TakenPhoto } from "../common/taken-photo";
 import type { ScreenAct } from "../common/use-outbox";
 import type { CoverStep } from "./covering-words";
 import { feelWords } from "./drying-words";
-import { COVERS } from "./stage";
+import { COVERS, onWords } from "./stage";
+import type { StandsOn } from "./stage";
 
 export type Draft = Omit<ScreenAct, "basedOn" | "words"> & { said: string };
 
@@ -43,6 +44,12 @@ export function check(pieceId: string, feel: Feel, part: PartWhole | null): Draf
 export function move(pieceId: string, place: { id: string; name: string }): Draft {
   const about = { piece_id: pieceId, place_id: place.id, place_name: place.name };
   return { path: `pieces/${pieceId}/moves/`, fields: { place_id: place.id }, verb: "moved", about, said: `To ${place.name}` };
+}
+
+/** What it stands on where it is: told as put there again, so that it holds until it is put elsewhere. */
+export function standOn(pieceId: string, place: { id: string; name: string }, on: StandsOn): Draft {
+  const { path, fields, verb, about } = move(pieceId, place);
+  return { path, fields: { ...fields, stands_on: on }, verb, about: { ...about, stands_on: on }, said: upperFirst(onWords(on)) };
 }
 
 const PART_SAID = { demoulded: "out", not_yet: "not yet", stuck: "stuck" } as const;

@@ -29,6 +29,15 @@ describe("pieceView", () => {
     expect(pieceView(pieceSample(), [moved]).answer.piece.place).toEqual({ id: "r1", name: "Rack B1" });
   });
 
+  it("shows what it stands on until it is put elsewhere", () => {
+    const about = { piece_id: "p1", place_id: "r1", place_name: "Rack B1" };
+    const said = keptSample({ verb: "moved", about: { ...about, stands_on: "slats" } });
+    const moved = keptSample({ verb: "moved", about });
+
+    expect(pieceView(pieceSample(), [said]).answer.piece.stands_on).toBe("slats");
+    expect(pieceView(pieceSample(), [said, moved]).answer.piece.stands_on).toBe("");
+  });
+
   it("leaves out what the studio's own rows show, and what is about another piece", () => {
     const acts = [
       keptSample({ id: "seen", state: "heard", seq: 9 }),

@@ -2,7 +2,7 @@
 import type { CoverState, PieceAnswer, PieceBrief } from "../../api/shapes-pieces";
 import { unseenBy } from "../../offline/kept-act";
 import type { KeptAct } from "../../offline/kept-act";
-import { COVERS } from "./stage";
+import { COVERS, onOf } from "./stage";
 
 export interface KeptTelling {
   id: string;
@@ -84,6 +84,7 @@ function after(answer: PieceAnswer, act: KeptAct): PieceAnswer {
   if (act.verb === "demoulded") return outOfMoulds(withPart(answer, act.about["part_id"], "out"), act);
   const joined = act.verb === "joined" ? answer.parts.map((part) => (part.state === "out" ? { ...part, state: "joined" as const } : part)) : answer.parts;
   if (act.verb === "covered") return { ...answer, parts: partsCovered(answer, act), piece: briefAfter(answer.piece, act) };
+  if (act.verb === "moved") return { ...answer, piece: { ...briefAfter(answer.piece, act), stands_on: onOf(act.about["stands_on"]) } };
   return { ...answer, parts: joined, piece: briefAfter(answer.piece, act) };
 }
 

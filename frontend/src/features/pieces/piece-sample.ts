@@ -25,7 +25,7 @@ export function pieceSample(piece: Partial<PieceAnswer["piece"]> = {}, change: P
       id: "p1", mark: "S04", noun: "sauce boat", design_name: "ribbed sauce boat", design_id: "d1", stage: "pressing", state: "in_mould",
       state_words: "in mould", since_at: "2026-10-31T06:00:00Z", touched_at: "2026-10-31T06:00:00Z", place: { id: "b2", name: "Bench 2" }, maker: JUN,
       mine: true, cover: "", clash_id: null, is_damaged: false, missing_roles: [], use: "food", grade: "", body: null, has_interrupted_bisque: false,
-      look_again_at: null, cover_since_at: null, begun_at: "2026-10-31T06:00:00Z", ...piece,
+      look_again_at: null, cover_since_at: null, stands_on: "", begun_at: "2026-10-31T06:00:00Z", ...piece,
     },
     parts: [partSample()], nexts: [], backs: [], waits_for: null, warnings: [], cautions: [], reclaim: "plain", photo_ids: [], story: [tellingSample()], history_count: 1, visits: [], firings: { bisque: 0, glaze: 0 }, order: null, partners: [], ...change,
   };

@@ -1,6 +1,7 @@
 /** What is asked in place of the screen: something else, where to, how far on, back with a reason, lost with a cause. */
 import { useState } from "preact/hooks";
 import { clock } from "../../domain/clock";
+import { upperFirst } from "../../domain/format";
 import { CAUSE_MOST, REASON_MOST } from "../../domain/limits";
 import { instantOf } from "../../domain/wall";
 import { Act, Choice, Field, MainAct } from "../../ui/act";
@@ -10,12 +11,12 @@ import { PhotoField } from "../common/photos";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
 import type { TakenPhoto } from "../common/taken-photo";
-import { BACK_REASONS, CATCHING_UP, CAUSES, damage, ENDS, loss, move, photograph, visit } from "./piece-acts";
+import { BACK_REASONS, CATCHING_UP, CAUSES, damage, ENDS, loss, move, photograph, standOn, visit } from "./piece-acts";
 import type { Loss } from "./piece-acts";
 import css from "./piece.module.css";
 import { livingParts } from "./piece-words";
 import { PlaceChoice } from "./place-choice";
-import { furtherOn, isPastHelper } from "./stage";
+import { furtherOn, isPastHelper, STANDS_ON, WET_STAGES } from "./stage";
 import type { Piece, Sheet } from "./use-piece";
 
 const HOME = "/racks";
@@ -35,6 +36,8 @@ function sheetOf(piece: Piece): [string, preact.JSX.Element] {
   switch (piece.sheet) {
     case "move":
       return ["where to?", <PlaceChoice key="move" hereId={place?.id ?? null} onChoose={(to) => { piece.keep(move(id, to)); }} />];
+    case "stand":
+      return ["stands on", <Stands key="stand" piece={piece} />];
     case "on":
       return ["further on", <FurtherOn key="on" piece={piece} />];
     case "back":
@@ -64,10 +67,12 @@ function More({ piece }: { piece: Piece }) {
   };
   const open = (sheet: Sheet) => (): void => { piece.open(sheet); };
   const isAlive = answer.piece.stage !== "lost";
+  const isWet = WET_STAGES.includes(answer.piece.stage);
   return (
     <>
       <div class={css.stack}>
         <Act onPress={open("move")} isDisabled={!may.move}>Move…</Act>
+        {isWet && <Act onPress={open("stand")} isDisabled={!may.move}>Stands on…</Act>}
         <Act onPress={open("photo")} isDisabled={!may.photo}>Photo…</Act>
         {isAlive && livingParts(answer).length > 0 && <Act onPress={open("damage")} isDisabled={!may.report}>Cracked, chipped, dropped…</Act>}
         {isAlive && <Act onPress={open("touch")} isDisabled={!may.check}>Check by touch…</Act>}
@@ -83,6 +88,22 @@ function More({ piece }: { piece: Piece }) {
         type="datetime-local" name="happened_at" value={typed} onType={setWhen} wrong={wrong}
       />
       <div class={css.far}><Act onPress={open("end")} isDisabled={!may.scrap}>Scrap, missing, let go…</Act></div>
+    </>
+  );
+}
+
+/** A tap, for the forecast: plaster draws water, and slats let air to what lies on them. */
+function Stands({ piece }: { piece: Piece }) {
+  const { id, mark, place, stands_on } = piece.view.answer.piece;
+  if (!place) return <p>Say first where {mark} stands: under Move.</p>;
+  return (
+    <>
+      <p>What {mark} stands on in {place.name}. Its dates go by it until it is moved. Left unsaid, they go by the place.</p>
+      <div class={css.stack}>
+        {STANDS_ON.map(({ value, words }) => (
+          <Act key={value} isDisabled={value === stands_on} onPress={() => { piece.keep(standOn(id, place, value)); }}>{upperFirst(words)}{value === stands_on ? ", as said" : ""}</Act>
+        ))}
+      </div>
     </>
   );
 }
@@ -164,7 +185,7 @@ function End({ piece }: { piece: Piece }) {
   const [ending, change] = useState<Loss>({ state: "scrapped", cause: "", partId: null, isGuess: false, reclaim: null, photos: [] });
   const set = (part: Partial<Loss>): void => { change({ ...ending, ...part }); };
   const isScrap = ending.state === "scrapped";
-  const isUnfired = ["pressing", "assembly", "drying"].includes(stage);
+  const isUnfired = WET_STAGES.includes(stage);
   const causes = CAUSES.map((words) => ({ value: words, words }));
   const words = ENDS.find((end) => end.value === ending.state)?.words ?? "";
   return (

@@ -3,7 +3,7 @@ import type { DryingAnswer, PartWhole, PieceAnswer, Telling } from "../../api/sh
 import { clock, date, day } from "../../domain/clock";
 import { joinFacts, span, upperFirst } from "../../domain/format";
 import { likely } from "./drying-words";
-import { COVERS } from "./stage";
+import { COVERS, onWords } from "./stage";
 
 export interface When {
   now: Date;
@@ -16,7 +16,7 @@ export function standing({ piece }: PieceAnswer, drying: DryingAnswer | null, { 
   const isDrying = piece.state === "drying" && drying !== null && drying.curve !== null;
   const verdict = isDrying ? drying.verdict : upperFirst(piece.state_words);
   const gone = isDrying ? since : span(new Date(piece.since_at), now);
-  return { verdict, evidence: joinFacts(gone, piece.place?.name ?? "no place said", piece.maker?.first_name) };
+  return { verdict, evidence: joinFacts(gone, piece.place?.name ?? "no place said", onWords(piece.stands_on), piece.maker?.first_name) };
 }
 
 /** `jar, lid L06 is bone dry` */

@@ -20,6 +20,21 @@ export const COVERS: readonly { value: CoverState; words: string; drying: string
   { value: "sealed", words: "Sealed", drying: "drying, sealed" },
 ];
 
+/** While there is water in it. */
+export const WET_STAGES: readonly string[] = ["pressing", "assembly", "drying"];
+
+export const STANDS_ON = [{ value: "board", words: "on a board" }, { value: "bat", words: "on a plaster bat" }, { value: "slats", words: "on slats, open below" }] as const;
+export type StandsOn = (typeof STANDS_ON)[number]["value"];
+
+/** As a studio newer than the phone may say something else, that is nothing said. */
+export function onOf(said: string | undefined): StandsOn | "" {
+  return STANDS_ON.find(({ value }) => value === said)?.value ?? "";
+}
+
+export function onWords(said: string): string {
+  return STANDS_ON.find(({ value }) => value === said)?.words ?? "";
+}
+
 /** In the order of the job, each with the words of the act that says it came there. */
 export const SPOTS: readonly (Spot & { act: string })[] = [
   { stage: "assembly", state: "joined", words: "joined", act: "Joined" },

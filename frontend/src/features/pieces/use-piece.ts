@@ -14,7 +14,7 @@ import { pieceView } from "./piece-overlay";
 import type { PieceView } from "./piece-overlay";
 
 /** What stands in the hand or in place of the screen while one more thing is asked. */
-export type Sheet = "none" | "weigh" | "cover" | "touch" | "grade" | "glaze" | "more" | "move" | "on" | "back" | "photo" | "damage" | "end";
+export type Sheet = "none" | "weigh" | "cover" | "touch" | "grade" | "glaze" | "more" | "move" | "stand" | "on" | "back" | "photo" | "damage" | "end";
 
 export interface Piece {
   view: PieceView;
