@@ -1,11 +1,11 @@
-"""What no answer tells on a phone that lies about in the shed: clients, contacts, money."""
+"""What an answer leaves out: money for who is shown no prices; all private things in the shed."""
 
 import re
 from collections.abc import Iterable, Mapping
 from typing import Final
 
 NAMES: Final = frozenset(
-    {"email", "telephone", "address", "client_contact", "client_words", "currency", "minor"}
+    {"email", "telephone", "address", "client_contact", "client_words", "currency"}
 )
 ENDS: Final = ("_email", "_telephone", "_address")
 # Every order has one, so that its shape stays when it is left blank.
@@ -32,6 +32,19 @@ def cut(answer: object, words: Iterable[str] = ()) -> object:
     return _cut(answer, re.compile("|".join([*named, *_PATTERNS])))
 
 
+def without_money(answer: object) -> object:
+    """Return the answer without any sum of money in it, however deep it lies."""
+    match answer:
+        case Mapping():
+            return {
+                name: without_money(inner) for name, inner in answer.items() if not _is_money(name)
+            }
+        case list() | tuple():
+            return [without_money(inner) for inner in answer]
+        case _:
+            return answer
+
+
 def _cut(answer: object, private: re.Pattern[str]) -> object:
     match answer:
         case Mapping():
@@ -49,5 +62,9 @@ def _cut(answer: object, private: re.Pattern[str]) -> object:
 
 
 def _is_hidden(name: object) -> bool:
+    return isinstance(name, str) and (name in NAMES or name.endswith(ENDS) or _is_money(name))
+
+
+def _is_money(name: object) -> bool:
     # Money is whole minor units of a currency, and every name of it says so.
-    return isinstance(name, str) and (name in NAMES or name.endswith(ENDS) or "_minor" in name)
+    return isinstance(name, str) and (name == "minor" or "_minor" in name)

@@ -14,6 +14,7 @@ from studio.models import JournalEntry
 from studio.permissions import P
 from studio.queries import journal, photos
 
+from .hidden import without_money
 from .pages import keyset, paged
 from .related import uuid_of
 from .views import StudioView
@@ -104,7 +105,10 @@ class JournalList(StudioView):
         rows = journal.with_corrections(rows).prefetch_related(
             Prefetch("subjects"), Prefetch("notes"), Prefetch("photos")
         )
-        return keyset(rows, request, fields=fields).answer(JournalEntryOut)
+        answer = keyset(rows, request, fields=fields).answer(JournalEntryOut)
+        if P.SEE_ALL_PRICES not in self.grants:
+            answer.data = without_money(answer.data)
+        return answer
 
 
 def _whole(text: str) -> int:

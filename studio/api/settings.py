@@ -16,10 +16,10 @@ from studio.queries import habits
 
 from .envelopes import ActOut, ChangeIn
 from .fields import QuantityField
+from .hidden import without_money
 from .views import Given, StudioView
 
 MOST_DAYS_CLOSED = 400
-TARIFF = ("bisque_fee_minor_per_l", "glaze_fee_minor_per_l")
 
 
 class SettingsIn(ChangeIn):
@@ -71,11 +71,9 @@ class SettingsView(StudioView):
     @extend_schema(operation_id="settings_read", responses=SettingsOut)
     def get(self, request: Request) -> Response:
         """Show the studio's limits and habits; `ETag` is their revision."""
-        # The tariff is left out for who is shown no prices.
         row = habits.settings(self.studio)
-        shown = dict(SettingsOut(row).data)
-        if P.SEE_OWN_PRICES not in self.grants:
-            shown = {name: value for name, value in shown.items() if name not in TARIFF}
+        told = SettingsOut(row).data
+        shown = told if P.SEE_OWN_PRICES in self.grants else without_money(told)
         return Response(shown, headers={"ETag": f'"{row.revision}"'})
 
     @extend_schema(operation_id="settings_change", request=SettingsIn, responses=SettingsChangedOut)

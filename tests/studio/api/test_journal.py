@@ -3,6 +3,8 @@
 from datetime import timedelta
 from uuid import uuid4
 
+import pytest
+
 from tests import factories
 
 JOURNAL = "/api/v1/studios/yard/journal/"
@@ -55,6 +57,20 @@ class TestJournalList:
         heard = maker[1].get(JOURNAL, {"after": 2}).json()["results"]
 
         assert [entry["seq"] for entry in heard] == [3, 4]
+
+    @pytest.mark.parametrize(
+        ("who", "sees"), [("owner", True), ("maker", False), ("helper", False)]
+    )
+    def test_tells_of_money_to_who_sees_all_prices(self, request, owner, who, sees):
+        fees = {"glaze_fee_minor_per_l": 260, "glaze_gap_mm": 5}
+        changed = owner[1].patch("/api/v1/studios/yard/settings/", fees, format="json")
+        reader = request.getfixturevalue(who)[1]
+
+        heard = reader.get(JOURNAL).json()["results"]
+
+        facts = next(entry["facts"] for entry in heard if entry["id"] == changed.json()["id"])
+        assert facts["glaze_gap_mm"] == 5
+        assert ("glaze_fee_minor_per_l" in facts) is sees
 
     def test_refuses_what_is_no_number_and_no_id(self, maker):
         for query in ({"after": "x"}, {"after": "-1"}, {"subject": "T26"}):
