@@ -2,6 +2,7 @@
 
 from pieces.actions.reminding_forgotten import CAUSE
 from pieces.tasks import set_reminders
+from studio.domain.ids import uuid7
 from studio.models import Reminder
 
 
@@ -44,6 +45,26 @@ class TestHalfAPair:
         assert self.words(yard, "L09") == "lid for J06"
         assert yard.piece("L09").pk == spare.pk
         assert "matched-before" in {said["code"] for said in told["warnings"]}
+
+    def test_counts_again_once_the_spare_lid_is_pressed(self, yard) -> None:
+        jar, lid, spare = (yard.piece(mark) for mark in ("J06", "L06", "L09"))
+        lost = {"stage": "lost", "state": "scrapped", "cause": "dropped"}
+        yard.tell("jun", f"pieces/{lid.pk}/stage-events/", **lost)
+        pressed = {"id": str(uuid7()), "role": "lid", "piece": {"id": str(spare.pk)}}
+
+        yard.tell(
+            "jun",
+            f"mould-sets/{yard.mould('M06').pk}/pressings/",
+            casting_id=str(yard.casting("M06").pk),
+            mould_part_ids=[str(part.pk) for part in yard.casting("M06").parts.all()],
+            parts=[pressed],
+        )
+        before = self.counts(yard)
+        yard.tell("jun", "matches/", kind="matched", piece_ids=[str(spare.pk), str(jar.pk)])
+
+        # Its own jar is planned still, so that the lid makes no pair until it is J06's.
+        assert before == (7, 1, 1)
+        assert self.counts(yard) == (8, 0, 1)
 
     def test_asks_how_marbled_clay_is_reclaimed(self, yard) -> None:
         boat = yard.whole("S03")
