@@ -9,11 +9,13 @@ from django.db import transaction
 
 from firings.domain.load_clashes import left_out
 from firings.domain.loads import Kind
-from firings.models import Load, LoadEvent, Placement
+from firings.models import Load, LoadEvent
 from firings.queries import load_clashes as queries
 from firings.queries import told
 from firings.queries.load_clashes import LoadClash
+from pieces.actions import clashes
 from pieces.actions.clashes import AlreadySettled, NotAsked
+from pieces.models import StageEvent
 from studio.actions import journal
 from studio.models import Act, JournalEntry, JournalHead
 
@@ -43,10 +45,11 @@ def answer(*, act: Act, clash: LoadClash, choice: str, may_any: bool) -> None:
             "choice": choice,
             "acts": told_of,
             "load": clash.load.pk,
+            "loads": [row.load.number for row in clash.placements],
         },
     )
     if clash.kind == "two_kilns":
-        _take_off(act, clash, choice)
+        _take_out(act, entry, clash, choice)
         return
     before = told.nows([clash.load])[clash.load.pk]
     for pk in left_out(clash.told, choice):
@@ -60,13 +63,25 @@ def _subjects(clash: LoadClash) -> list[tuple[str, UUID]]:
     return [("load", clash.load.pk), ("clash", clash.id), *(("piece", pk) for pk in pieces)]
 
 
-def _take_off(act: Act, clash: LoadClash, choice: str) -> None:
+def _take_out(act: Act, entry: JournalEntry, clash: LoadClash, choice: str) -> None:
+    """Take the piece off the load that it was not in; what that fire did is not told of it."""
     first, second = clash.placements
     gone, stays = (second, first) if choice == "first" else (first, second)
     placing.remove([gone], act=act, reason="it was in the other kiln")
-    # Only what is live holds a piece; the one that stays takes it over.
-    Placement.objects.filter(pk=stays.pk).update(is_live=True)
+    # What holds the piece by now is found anew: the one that stays, until its load is over.
     folds.refold([first.load, second.load], at=act.written_at)
+    assert gone.piece is not None  # only pieces are in two kilns
+    visits = StageEvent.objects.filter(piece=gone.piece, occasion_id=gone.load_id).standing()
+    told_by = visits.order_by("happened_at", "id").values_list("entry_id", flat=True)
+    clashes.leave_out(
+        act=act,
+        entry=entry,
+        piece=gone.piece,
+        kind=clash.kind,
+        choice=choice,
+        stands=stays.act_id,
+        left_out=dict.fromkeys(told_by),
+    )
 
 
 def _move_on(act: Act, entry: JournalEntry, load: Load, waited: Sequence[UUID]) -> None:

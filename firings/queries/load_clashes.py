@@ -1,10 +1,13 @@
 """Two stories of loads that wait for somebody, and those that were answered."""
 
+from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Any, Final
+from typing import Any, Final, cast
 from uuid import UUID
+
+from django.db.models import Exists, OuterRef
 
 from firings.domain.load_clashes import Kind, Stories, clash_id, stories
 from firings.models import Load, Placement
@@ -80,16 +83,19 @@ def _of_stories(studio: Studio) -> Iterable[LoadClash]:
 
 
 def _in_two_kilns(studio: Studio) -> Iterable[LoadClash]:
-    """Return ware that is in a load again though it went into another one meanwhile."""
-    rows: Any = Placement.objects.filter(studio=studio, removed_at=None, is_live=False)
-    rows = rows.exclude(load__state__in=OVER).exclude(piece=None)
-    again = list(rows.select_related("load__kiln__place", "load__watcher", "piece__design"))
-    others = Placement.objects.filter(is_live=True, piece__in=[row.piece_id for row in again])
-    elsewhere = {row.piece_id: row for row in others.select_related("load__kiln", "piece__design")}
-    pairs = [(row, elsewhere[row.piece_id]) for row in again if row.piece_id in elsewhere]
+    """Return ware that is in a load again though it went into another one meanwhile.
+
+    It is asked of ware that the other fire has let go by then, too.
+    """
+    rows: Any = Placement.objects.filter(studio=studio, removed_at=None, piece__isnull=False)
+    rows = rows.exclude(load__state=Load.State.CALLED_OFF)
+    still_in = rows.exclude(load__state__in=OVER).filter(
+        piece=OuterRef("piece"), placed_at__lt=OuterRef("placed_at")
+    )
+    named = rows.select_related("load__kiln__place", "load__watcher", "piece__design")
+    pairs = _pairs(named, list(named.filter(Exists(still_in))))
     entries = _entries(row.act_id for pair in pairs for row in pair)
-    for pair in pairs:
-        first, second = sorted(pair, key=lambda row: (row.placed_at, row.pk))
+    for first, second in pairs:
         acts = (entries[first.act_id], entries[second.act_id])
         told = Stories(first.act_id, second.act_id)
         yield LoadClash(
@@ -103,6 +109,20 @@ def _in_two_kilns(studio: Studio) -> Iterable[LoadClash]:
             acts=acts,
             placements=(first, second),
         )
+
+
+def _pairs(rows: Any, later: Sequence[Placement]) -> list[tuple[Placement, Placement]]:
+    """Return each of the later placements with the one before it that is not over. One query."""
+    before = rows.exclude(load__state__in=OVER).filter(piece__in=[row.piece_id for row in later])
+    by_piece: defaultdict[UUID, list[Placement]] = defaultdict(list)
+    for row in before.order_by("placed_at", "pk"):
+        by_piece[row.piece_id].append(row)
+    return [
+        (first, second)
+        for second in later
+        for first in by_piece[cast(UUID, second.piece_id)]
+        if first.placed_at < second.placed_at
+    ]
 
 
 def _entries(ids: Iterable[UUID]) -> dict[UUID, JournalEntry]:

@@ -65,7 +65,7 @@ def waiting_since(pieces: Iterable[Piece]) -> dict[UUID, datetime]:
     came_back = StageEvent.objects.filter(reason__in=UNFIRED).values("piece_id")
     ids = [piece.pk for piece in pieces]
     back: Any = StageEvent.objects.filter(piece__in=came_back)
-    rows = back.filter(piece__in=ids).standing()
+    rows = back.filter(piece__in=ids).agreed()
     stays: defaultdict[UUID, list[Stay]] = defaultdict(list)
     for row in rows.order_by("happened_at", "id"):
         stays[row.piece_id].append(Stay(row.state, row.reason, row.happened_at))

@@ -1,5 +1,6 @@
 """Settling two stories: a person says which stands; the first answer counts."""
 
+from collections.abc import Iterable
 from uuid import UUID
 
 from django.db import transaction
@@ -57,6 +58,47 @@ def answer(*, act: Act, clash: Clash, choice: str, may_any: bool) -> ClashAnswer
         _swap_suffix(clash.piece)
     stories.refold([clash.piece], at=act.written_at)
     return row
+
+
+@transaction.atomic
+def leave_out(
+    *,
+    act: Act,
+    entry: JournalEntry,
+    piece: Piece,
+    kind: str,
+    choice: str,
+    stands: UUID,
+    left_out: Iterable[UUID],
+) -> None:
+    """Keep that some acts did not happen to one piece, though they did to others; fold it anew.
+
+    For an app above, which settled it and wrote `entry`. `stands` is the act that does stand; by
+    `choice` it was told first or second.
+    """
+    for told in left_out:
+        acts = [stands, told] if choice == ClashAnswer.Choice.FIRST else [told, stands]
+        pk = stories.clash_id(piece, *acts)
+        clash, _ = Clash.objects.get_or_create(
+            id=pk,
+            defaults={
+                "studio": act.studio,
+                "piece": piece,
+                "kind": kind,
+                "act_ids": [str(one) for one in acts],
+                "opened_at": act.written_at,
+            },
+        )
+        ClashAnswer.objects.create(
+            id=act.row_id(pk),
+            studio=act.studio,
+            entry=entry,
+            happened_at=act.happened_at,
+            clash=clash,
+            choice=choice,
+            left_out=told,
+        )
+    stories.refold([piece], at=act.written_at)
 
 
 def asked(clash: Clash) -> list[Member]:

@@ -116,6 +116,9 @@ class TellingOut(Shape):
     is_taken_back = serializers.BooleanField()
     taken_back_by = PersonNamedOut(allow_null=True)
     taken_back_at = serializers.DateTimeField(allow_null=True)
+    left_out_by = PersonNamedOut(
+        allow_null=True, help_text="Settled that it did not happen to this piece."
+    )
     is_also_said = serializers.BooleanField()
     is_held = serializers.BooleanField(help_text="Waits for two stories to be settled.")
 

@@ -122,6 +122,7 @@ def shown_told(told: Told) -> Shown:
         "is_taken_back": back is not None,
         "taken_back_by": shown_person(back.member) if back else None,
         "taken_back_at": back.happened_at if back else None,
+        "left_out_by": shown_person(told.left_out_by.member) if told.left_out_by else None,
         "is_also_said": told.is_also_said,
         "is_held": told.is_held,
     }

@@ -83,6 +83,8 @@ def tell(verb: str, facts: Facts, *, piece: str, name: Name) -> str:
             return _fired(verb, facts, piece, name)
         case "became_possible":
             return _became(facts, piece)
+        case "settled_load_clash":
+            return _settled_load(facts)
         case "pressed":
             return _pressed(facts, piece, name)
         case _ if verb in PART_SAID:
@@ -134,6 +136,13 @@ def _plain(verb: str, facts: Facts, name: Name) -> str:
         case _:
             said = verb.replace("_", " ")
     return said
+
+
+def _settled_load(facts: Facts) -> str:
+    was_in, was_not = facts.get("loads") or ("one load", "the other")
+    if facts.get("choice") == "second":
+        was_in, was_not = was_not, was_in
+    return f"two stories settled: in {was_in}, not in {was_not}"
 
 
 def _came_to(facts: Facts, piece: str, name: Name) -> str:

@@ -42,6 +42,8 @@ LOSSES: Final = ("scrapped", "went_missing", "let_go", "part_scrapped", "cracked
 #: A pressing that makes a part anew tells of the one that was lost, too.
 MADE_PARTS: Final = ("pressed", "made_part")
 IN_PLACE_OF: Final = ", in the place of the one before"
+#: What somebody settled not to have happened to a piece, of an act that is about others too.
+NOT_SO: Final = ", which was not so: two stories settled"
 LOST_PARTS: Final = ("cracked", "scrapped", "replaced")
 FIRED_STATES: Final = (
     stages.IN_BISQUE.state,

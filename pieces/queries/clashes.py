@@ -12,7 +12,7 @@ from studio.models import JournalEntry, Member, Studio
 
 from .history import Names
 
-CONSEQUENCES: Final[dict[str, tuple[str, str, str]]] = {
+CONSEQUENCES: Final[dict[str, tuple[str, ...]]] = {
     "ended_or_moved": (
         "It ended there; what was told after it did not happen to this piece.",
         "It did not end; it went on as told.",
@@ -38,6 +38,11 @@ CONSEQUENCES: Final[dict[str, tuple[str, str, str]]] = {
         "This piece gets the plain mark; the other gets the suffix.",
         "Both keep their marks as they are now.",
     ),
+    # Asked and answered where both loads are seen; here it is only told.
+    "two_kilns": (
+        "It was in the load that was told first; what the other did is not told of it.",
+        "It was in the load that was told second; what the other did is not told of it.",
+    ),
 }
 CHOICES: Final = ("first", "second", "both")
 
@@ -56,7 +61,7 @@ class ClashNow:
         texts = CONSEQUENCES[self.clash.kind]
         return [
             {"choice": choice, "consequence": text}
-            for choice, text in zip(CHOICES, texts, strict=True)
+            for choice, text in zip(CHOICES, texts, strict=False)
         ]
 
 

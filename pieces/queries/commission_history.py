@@ -20,7 +20,7 @@ from studio.models import JournalEntry, JournalSubject, PhotoOf
 from studio.queries import photos
 from studio.queries.journal import is_late
 
-from .history import Names, corrections
+from .history import Names, corrections, left_out
 
 Filter = Literal["all", "losses", "firings", "promises", "clients", "photos"]
 FILTERS: Final[tuple[Filter, ...]] = ("all", "losses", "firings", "promises", "clients", "photos")
@@ -71,7 +71,7 @@ def acts_of(commission: Commission, wanted: Filter = "all") -> "QuerySet[Journal
 
 
 def told(commission: Commission, entries: Sequence[JournalEntry]) -> list[OrderTold]:
-    """Return the acts in words. Nine queries, however many."""
+    """Return the acts in words. Ten queries, however many."""
     name = Names(entries)
     back = corrections(entries)
     about = _About(commission, entries)
@@ -100,7 +100,7 @@ def told(commission: Commission, entries: Sequence[JournalEntry]) -> list[OrderT
 
 
 class _About:
-    """Which pieces acts are about, of this order and of others. Four queries."""
+    """Which pieces acts are about, of this order and of others. Five queries."""
 
     def __init__(self, commission: Commission, entries: Sequence[JournalEntry]) -> None:
         self.commission = commission
@@ -135,6 +135,7 @@ class _About:
         said = list(broken.values_list("entry", "piece", "kind"))
         self.losses = {*lost, *(entry for entry, _, _ in said)}
         replaced = PartEvent.Kind.REPLACED
+        self.not_so = set(left_out(ours, entries))
         self.replaced = {(entry, piece) for entry, piece, kind in said if kind == replaced}
         fired = visits.filter(state__in=words.FIRED_STATES)
         self.firings = set(fired.values_list("entry", flat=True))
@@ -157,6 +158,8 @@ class _About:
     def _words(self, entry: JournalEntry, piece: UUID, name: Names) -> str:
         told = name.words(entry, piece)
         is_new_part = (entry.pk, piece) in self.replaced and entry.verb in words.MADE_PARTS
+        if (piece, entry.pk) in self.not_so:
+            return f"{told}{words.NOT_SO}"
         return f"{told}{words.IN_PLACE_OF}" if is_new_part else told
 
     def had_left(self, piece: UUID, entry: JournalEntry) -> bool:

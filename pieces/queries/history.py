@@ -10,7 +10,7 @@ from django.db.models import QuerySet
 from moulds.models import MouldSet
 from pieces.domain.history_words import tell
 from pieces.domain.story import Story
-from pieces.models import Part, Piece
+from pieces.models import ClashAnswer, Part, Piece
 from studio.models import GlazeBatch, JournalEntry, Place
 from studio.queries import photos
 from studio.queries.journal import is_late, story_of
@@ -28,6 +28,7 @@ class Told:
     photos: list[UUID]
     is_late: bool
     taken_back_by: JournalEntry | None
+    left_out_by: JournalEntry | None
     is_also_said: bool
     is_held: bool
 
@@ -40,11 +41,12 @@ def acts_of(piece: Piece) -> "QuerySet[JournalEntry]":
 def told(
     piece: Piece, entries: Sequence[JournalEntry], *, story: Story | None = None
 ) -> list[Told]:
-    """Return the acts in words. Six queries, nine more where the story is not given."""
+    """Return the acts in words. Seven queries, nine more where the story is not given."""
     name = Names(entries)
     story = story or stories([piece])[piece.pk]
     beside, held = {said.act for said in story.also_said}, set(story.held)
     back = corrections(entries)
+    out = left_out([piece.pk], entries)
     return [
         Told(
             entry=entry,
@@ -53,6 +55,7 @@ def told(
             photos=photos.ids_of(entry),
             is_late=is_late(entry),
             taken_back_by=back.get(entry.pk),
+            left_out_by=out.get((piece.pk, entry.pk)),
             is_also_said=entry.pk in beside,
             is_held=entry.pk in held,
         )
@@ -64,6 +67,17 @@ def corrections(entries: Iterable[JournalEntry]) -> dict[UUID, JournalEntry]:
     """Return who took which act back. One query."""
     rows = JournalEntry.objects.filter(corrects__in=[entry.pk for entry in entries])
     return {row.corrects: row for row in rows.select_related("member") if row.corrects}
+
+
+def left_out(
+    pieces: Iterable[UUID], entries: Iterable[JournalEntry]
+) -> dict[tuple[UUID, UUID], JournalEntry]:
+    """Return by which act somebody settled that an act did not happen to a piece. One query."""
+    rows: Any = ClashAnswer.objects.filter(
+        clash__piece__in=list(pieces), left_out__in=[entry.pk for entry in entries]
+    ).standing()
+    named = rows.select_related("clash", "entry__member").order_by("happened_at", "id")
+    return {(row.clash.piece_id, row.left_out): row.entry for row in named}
 
 
 class Names:

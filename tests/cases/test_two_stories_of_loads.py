@@ -69,6 +69,46 @@ class TestCalledOffByOneAndFiredByAnother:
         assert not log["started"]
 
 
+@pytest.fixture
+def fired_elsewhere(yard):
+    """Return F-212, loaded and called off, and the load that fired its T15; then it was not off."""
+    load = yard.load("F-212")
+    path = f"loads/{load['id']}/events/"
+    yard.at("2026-11-04 15:30")
+    yard.tell("piet", path, kind="settled")
+    yard.at("2026-11-04 16:40")
+    yard.tell("piet", path, kind="loading")
+    yard.at("2026-11-04 16:55")
+    off = yard.tell("piet", path, kind="called_off", reason="vent dead")
+    kiln, starts_at = load["kiln"]["id"], "2026-11-06T17:30:00Z"
+    asked = {"kiln_id": kiln, "kind": "glaze", "cone": "6", "starts_at": starts_at}
+    other = yard.tell("piet", "loads/", **asked)["load"]
+    ware = {"pieces": [{"piece_id": str(yard.piece("T15").pk)}]}
+    yard.tell("jun", f"loads/{other['id']}/placements/", **ware)
+    for at, kind, more in FIRED:
+        yard.at(at)
+        yard.tell("piet", f"loads/{other['id']}/events/", kind=kind, **more)
+    row = next(row for row in off["load"]["events"] if row["kind"] == "called_off")
+    yard.tell("piet", "retractions/", corrects=row["id"])
+    return load, other
+
+
+FIRED = (
+    ("2026-11-06 16:00", "settled", {}),
+    ("2026-11-06 16:30", "loading", {}),
+    ("2026-11-06 17:30", "started", {}),
+    ("2026-11-07 06:00", "ended", {"outcome": "fired"}),
+    ("2026-11-08 09:00", "opened", {"celsius": 60}),
+    ("2026-11-08 09:30", "unloaded", {}),
+)
+
+
+def told_of(yard, mark: str) -> dict[str, str | None]:
+    """Return what a piece's story tells, and who settled that it was not so."""
+    story = yard.get(f"pieces/{yard.piece(mark).pk}/history/")["results"]
+    return {row["words"]: row["left_out_by"] and row["left_out_by"]["first_name"] for row in story}
+
+
 class TestInTwoKilns:
     def test_is_asked_once_the_call_off_is_taken_back(self, yard) -> None:
         """T15 went into another load meanwhile; it cannot be in both."""
@@ -100,3 +140,41 @@ class TestInTwoKilns:
         assert yard.get("load-clashes/")["results"] == []
         shown = yard.get(f"load-clashes/{clash['id']}/")
         assert shown["state"] == "answered"
+
+    def test_strikes_out_the_fire_that_it_was_not_in_and_counts_it_nowhere(
+        self, yard, fired_elsewhere
+    ) -> None:
+        load, other = fired_elsewhere
+        assert yard.whole("T15")["firings"]["glaze"] == 1
+        (clash,) = yard.get("load-clashes/")["results"]
+
+        yard.tell("jun", f"load-clashes/{clash['id']}/answers/", choice="first")
+
+        told = told_of(yard, "T15")
+        name = other["number"]
+        assert told[f"in the glaze kiln, {name}"] == told[f"glaze fired, {name}"] == "Jun"
+        assert told["in the glaze kiln, F-212"] is None
+        assert told[f"two stories settled: in F-212, not in {name}"] is None
+        settled = yard.get("clashes/?state=answered")["results"]
+        assert {(row["kind"], row["subject"]["mark"]) for row in settled} == {("two_kilns", "T15")}
+        tile = yard.piece("T15")
+        assert (tile.state, yard.whole("T15")["firings"]["glaze"]) == ("in_glaze", 0)
+        held = Placement.objects.get(piece=tile, is_live=True)
+        assert str(held.load_id) == load["id"]
+        assert yard.get("load-clashes/")["results"] == []
+
+    def test_leaves_it_fired_where_the_other_stands(self, yard, fired_elsewhere) -> None:
+        load, other = fired_elsewhere
+        (clash,) = yard.get("load-clashes/")["results"]
+
+        yard.tell("jun", f"load-clashes/{clash['id']}/answers/", choice="second")
+
+        told = told_of(yard, "T15")
+        assert told["in the glaze kiln, F-212"] == "Jun"
+        assert told[f"glaze fired, {other['number']}"] is None
+        assert (yard.piece("T15").state, yard.whole("T15")["firings"]["glaze"]) == (
+            "glaze_fired",
+            1,
+        )
+        assert not Placement.objects.filter(piece=yard.piece("T15"), is_live=True).exists()
+        assert "T15" not in str(yard.get(f"loads/{load['id']}/")["load"]["placements"])

@@ -153,7 +153,7 @@ class TestPieceOne:
             told = act(maker[0], NOW - HOUR + timedelta(minutes=minute))
             parts.record_event(act=told, part=part_of(piece, "tile"), kind="not_yet")
 
-        with django_assert_max_num_queries(40):
+        with django_assert_max_num_queries(41):
             maker[1].get(f"{S}pieces/{piece.pk}/")
 
 

@@ -27,6 +27,11 @@ class TestTell:
             ("went_missing", {}, "missing"),
             ("took_back", {"verb": "came_to"}, "taken back: came to"),
             ("settled_clash", {"choice": "both"}, "two stories settled: both stand"),
+            (
+                "settled_load_clash",
+                {"choice": "second", "loads": ["F-212", "F-215"]},
+                "two stories settled: in F-215, not in F-212",
+            ),
             ("made_part", {"role": "bowl", "method": "thrown"}, "bowl thrown"),
             ("swept_floor", {}, "swept floor"),
         ],

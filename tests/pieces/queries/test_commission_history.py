@@ -2,8 +2,10 @@ import csv
 import io
 from datetime import date, timedelta
 
-from pieces.actions import assigning, commissions, handing_over, planning, stages
+from pieces.actions import assigning, clashes, commissions, handing_over, planning, stages
 from pieces.actions.shapes import PieceGiven
+from pieces.models import StageEvent
+from studio.actions import journal
 from studio.domain.ids import uuid7
 from studio.domain.text import fused
 from tests import factories
@@ -112,13 +114,38 @@ class TestHistory:
             row["lines"][0]["words"] == "handle pressed in M04 g1, in the place of the one before"
         )
 
+    def test_says_of_which_piece_a_firing_was_settled_not_to_be(self, maker):
+        order, _ = jars(maker[0], sets=1)
+        put(maker[0], "J01", "bisque", "in_bisque", at=NOW - DAY, occasion_name="F-207")
+        told_by = StageEvent.objects.get(state="in_bisque").entry_id
+        act = factories.act(maker[0], NOW)
+        jar = piece("J01")
+        facts = {"choice": "second", "loads": ["F-207", "F-208"]}
+        entry = journal.write(
+            act=act, verb="settled_load_clash", subjects=[("piece", jar.pk)], facts=facts
+        )
+        clashes.leave_out(
+            act=act,
+            entry=entry,
+            piece=jar,
+            kind="two_kilns",
+            choice="second",
+            stands=uuid7(),
+            left_out=[told_by],
+        )
+
+        settled, fired = words(told(maker[1], order))[:2]
+
+        assert settled == ["two stories settled: in F-208, not in F-207"]
+        assert fired[0].endswith(", F-207, told afterwards, which was not so: two stories settled")
+
     def test_needs_the_same_queries_however_long(self, maker, django_assert_num_queries):
         order, _ = jars(maker[0], sets=1)
         told(maker[1], order)
         for number in range(8):
             put(maker[0], "J01", "drying", "drying", at=NOW - DAY + number * HOUR)
 
-        with django_assert_num_queries(18):
+        with django_assert_num_queries(19):
             assert len(told(maker[1], order)) == 10
 
     def test_goes_on_page_by_page(self, maker):

@@ -14,7 +14,7 @@ export function partSample(change: Partial<PartWhole> = {}): PartWhole {
 export function tellingSample(change: Partial<Telling> = {}): Telling {
   return {
     id: "act1", verb: "weighed", words: "weighed 783 g", happened_at: "2026-10-31T08:00:00Z", written_at: "2026-10-31T08:00:20Z", is_late: false,
-    member: JUN, device: "Jun’s phone", note: null, photo_ids: [], corrects: null, is_taken_back: false, taken_back_by: null, is_also_said: false, is_held: false, taken_back_at: null, ...change,
+    member: JUN, device: "Jun’s phone", note: null, photo_ids: [], corrects: null, is_taken_back: false, taken_back_by: null, left_out_by: null, is_also_said: false, is_held: false, taken_back_at: null, ...change,
   };
 }
 

@@ -4,6 +4,7 @@ import { useState } from "preact/hooks";
 import type { Page } from "../../api/pages";
 import type { PieceAnswer, Telling } from "../../api/shapes-pieces";
 import { clock } from "../../domain/clock";
+import { joinFacts } from "../../domain/format";
 import { Act, SmallAct } from "../../ui/act";
 import { Block, Fact } from "../../ui/seam";
 import { Photos } from "../common/photos";
@@ -55,13 +56,13 @@ function Told({ answer, kept, now, story, more }: StoryProps & { story: readonly
         const line = storyLine(telling, { now, zone });
         const label = line.day === lastDay ? line.clock : `${line.day}, ${line.clock}`;
         lastDay = line.day;
-        const isMine = !line.isTakenBack && telling.corrects === null && mayTakeBack(line.memberId);
+        const isMine = line.gone === null && telling.corrects === null && mayTakeBack(line.memberId);
         return (
           <li key={line.id}>
             <Fact label={label} natch={telling === story[0] && kept.length === 0 ? "done" : "none"} note={line.written ?? undefined}>
-              <span class={line.isTakenBack ? css.gone : undefined}><b>{line.words}</b></span>
+              <span class={line.gone === null ? undefined : css.gone}><b>{line.words}</b></span>
               <br />
-              {line.who}{line.isTakenBack && `, ${line.takenBackBy}`}
+              {joinFacts(line.who, line.gone)}
               {line.note && <p>{line.note}</p>}
               <Photos ids={line.photoIds} of={`with ${line.words}, ${label}`} isSmall />
               {isMine && isCorrecting && (

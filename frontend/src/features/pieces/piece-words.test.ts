@@ -37,10 +37,12 @@ describe("storyLine", () => {
     expect(storyLine(tellingSample(), WHEN)).toMatchObject({ day: "today", clock: "08:00", written: null });
   });
 
-  it("says who took it back, and what was said too late to count", () => {
-    const back = tellingSample({ is_taken_back: true, taken_back_by: { id: "m2", first_name: "Bram", initials: "BT" } });
+  it("says who took it back, who settled that it was not so, and what was said too late to count", () => {
+    const bram = { id: "m2", first_name: "Bram", initials: "BT" };
 
-    expect(storyLine(back, WHEN)).toMatchObject({ isTakenBack: true, takenBackBy: "taken back by Bram" });
+    expect(storyLine(tellingSample({ is_taken_back: true, taken_back_by: bram }), WHEN).gone).toBe("taken back by Bram");
+    expect(storyLine(tellingSample({ left_out_by: bram }), WHEN).gone).toBe("not so, settled by Bram");
+    expect(storyLine(tellingSample(), WHEN).gone).toBeNull();
     expect(storyLine(tellingSample({ is_also_said: true, words: "not yet" }), WHEN).words).toBe("Also said: not yet");
   });
 });

@@ -90,9 +90,14 @@ export interface StoryLine {
   written: string | null;
   note: string | null;
   photoIds: readonly string[];
-  isTakenBack: boolean;
-  takenBackBy: string;
+  /** `taken back by Bram`, or `not so, settled by Bram`: then it is struck through. */
+  gone: string | null;
   memberId: string;
+}
+
+function goneWords({ is_taken_back, taken_back_by, left_out_by }: Telling): string | null {
+  if (is_taken_back) return taken_back_by ? `taken back by ${taken_back_by.first_name}` : "taken back";
+  return left_out_by ? `not so, settled by ${left_out_by.first_name}` : null;
 }
 
 export function storyLine(telling: Telling, { now, zone }: When): StoryLine {
@@ -106,8 +111,7 @@ export function storyLine(telling: Telling, { now, zone }: When): StoryLine {
     written: telling.is_late ? `written ${date(written, now, zone)}, ${clock(written, zone)}` : null,
     note: telling.note,
     photoIds: telling.photo_ids,
-    isTakenBack: telling.is_taken_back,
-    takenBackBy: telling.taken_back_by ? `taken back by ${telling.taken_back_by.first_name}` : "taken back",
+    gone: goneWords(telling),
     memberId: telling.member.id,
   };
 }
