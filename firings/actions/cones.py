@@ -96,7 +96,7 @@ def put_first(*, act: Act, piece: Piece, kind: str, reason: str) -> QueueTurn:
     Raises `ReasonWanted`.
     """
     if not reason.strip():
-        raise ReasonWanted("Whoever waits behind it will ask. Say why.", field="reason")
+        raise ReasonWanted("Whoever waits behind it will ask. Say why.", pointer="#/reason")
     entry = journal.write(
         act=act, verb="put_first", subjects=[("piece", piece.pk)], facts={"kind": kind}
     )

@@ -57,9 +57,10 @@ def record(
         raise NothingToPay(f"{load.number} came to nothing: there is nothing to pay.")
     if cost_minor is None and bill.per_litre_minor is None:
         raise NoTariff("Set one in the studio's settings, or say what the load cost.")
-    strangers = [row.member.first_name for row in measured if row.member.pk not in bill.people]
-    if strangers:
-        raise NotAmongPayers(f"{strangers[0]} has nothing in {load.number}.", field="litres")
+    for place, row in enumerate(measured):
+        if row.member.pk not in bill.people:
+            detail = f"{row.member.first_name} has nothing in {load.number}."
+            raise NotAmongPayers(detail, pointer=f"#/litres/{place}/litres")
     entry = journal.write(
         act=act,
         verb="recorded_fees",

@@ -144,7 +144,7 @@ def read_cone(text: str) -> str:
         return cone
     raise UnknownCone(
         f"{text.strip()[:20] or 'Nothing'} is no cone. They go from 022 up to 01, then 1 to 14.",
-        field="cone",
+        pointer="#/cone",
     )
 
 
@@ -177,7 +177,7 @@ def needed(cone: str, rate_c_per_h: float) -> Needed:
     if not (math.isfinite(rate_c_per_h) and rate_c_per_h > 0.0):
         raise ValueError("A rate is above 0 °C/h.")
     if cone not in CONES_C:
-        raise UnknownCone(f"The chart has no temperature for cone {cone}.", field="cone")
+        raise UnknownCone(f"The chart has no temperature for cone {cone}.", pointer="#/cone")
     known = [
         (rate, celsius)
         for rate, celsius in zip(CHART_RATES, CONES_C[cone], strict=True)

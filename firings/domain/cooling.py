@@ -141,8 +141,7 @@ def reaches(cooling: Cooling, at: datetime, celsius: float, limit_c: float) -> C
     if limit_c <= cooling.ambient_c:
         raise NeverThatCool(
             f"The air around it has {cooling.ambient_c:.0f} °C; it does not cool to "
-            f"{limit_c:.0f} °C.",
-            field="limit_c",
+            f"{limit_c:.0f} °C."
         )
     if celsius <= limit_c:
         return CoolAt(at, at, at)

@@ -81,7 +81,7 @@ def check_may_edit(now: Now, *, settled_by: str | None = None, next_load: object
 def check_reason(kind: str, reason: str) -> None:
     """Refuse to reopen or call off a load without a word: raises `ReasonWanted`."""
     if Kind(kind) in WANT_REASON and not reason.strip():
-        raise ReasonWanted("Everybody with ware in it will ask. Say why.", field="reason")
+        raise ReasonWanted("Everybody with ware in it will ask. Say why.", pointer="#/reason")
 
 
 def check_opening(celsius: float | None, reason: str, *, limit_c: float) -> None:
@@ -94,7 +94,7 @@ def check_opening(celsius: float | None, reason: str, *, limit_c: float) -> None
     read = "No temperature was read." if celsius is None else f"It reads {celsius:.0f} °C."
     raise NotCoolEnough(
         f"{read} This studio opens at {limit_c:.0f} °C. Hot air burns and cold air cracks ware.",
-        field="celsius",
+        pointer="#/celsius",
         limit_c=limit_c,
     )
 

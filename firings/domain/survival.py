@@ -90,7 +90,7 @@ def press_count(wanted: int, survival: float, confidence: float) -> PressCount:
     _check_ask(wanted, confidence)
     _check_share(survival)
     if at_least(wanted, MOST_PRESSED, survival) < confidence:
-        raise NeverEnough(f"{MOST_PRESSED} pressed would not do for {wanted}.", field="survival")
+        raise NeverEnough(f"{MOST_PRESSED} pressed would not do for {wanted}.")
     count = next(
         pressed
         for pressed in range(wanted, MOST_PRESSED + 1)

@@ -100,7 +100,16 @@ def document(status: int, code: str, detail: str, **facts: object) -> dict[str, 
 
 def _of_refusal(refusal: Refusal) -> dict[str, object]:
     status = next(number for kind, number in STATUS_OF.items() if isinstance(refusal, kind))
-    return document(status, refusal.code, refusal.detail, title=refusal.title, **refusal.facts)
+    facts = {**_beside_its_field(refusal), **refusal.facts}
+    return document(status, refusal.code, refusal.detail, title=refusal.title, **facts)
+
+
+def _beside_its_field(refusal: Refusal) -> Mapping[str, object]:
+    """Return the error of the one field that a refusal points at, as for a wrong shape."""
+    pointer = refusal.facts.get("pointer")
+    if pointer is None:
+        return {}
+    return {"errors": [{"pointer": pointer, "code": refusal.code, "detail": refusal.detail}]}
 
 
 def _note(refusal: NotAllowed, context: Mapping[str, object]) -> None:

@@ -118,3 +118,12 @@ class TestCones:
         )
 
         assert made["programme"]["cone"] == kept
+
+    @pytest.mark.parametrize("typed", ["77", "six", "1222"])
+    def test_that_are_none_are_refused_with_their_field(self, yard, typed: str) -> None:
+        slot = {"kind": "glaze", "cone": typed, "starts_at": "2026-11-09T17:00:00Z"}
+
+        problem = yard.refused("piet", "loads/", kiln_id=yard.load("F-212")["kiln"]["id"], **slot)
+
+        assert problem["type"] == "/problems/unknown-cone"
+        assert problem["errors"][0]["pointer"] == "#/cone"

@@ -171,6 +171,7 @@ class TestRecording:
         answer = sent(owner[1], f"{S}loads/{load.pk}/fees/", {"litres": [said]})
 
         assert answer.json()["type"] == "/problems/not-among-payers"
+        assert answer.json()["errors"][0]["pointer"] == "#/litres/0/litres"
 
     def test_refuses_where_nothing_was_fired(self, load, owner, technician, sent):
         tell(load, technician[0], "called_off", reason="vent dead")
