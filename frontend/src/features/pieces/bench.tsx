@@ -7,8 +7,10 @@ import { SmallAct } from "../../ui/act";
 import { Block, Fact, Row } from "../../ui/seam";
 import { Screen } from "../common/screen";
 import { useZone } from "../common/session";
+import { useAhead } from "../common/use-ahead";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
+import { aheadOf } from "./bench-ahead";
 import { BenchTray } from "./bench-tray";
 import type { Line } from "./bench-overlay";
 import { wordsOf } from "./bench-words";
@@ -22,6 +24,7 @@ const OLD_MS = 60 * 60_000;
 
 export function BenchScreen() {
   const screen = useBenchScreen();
+  useAhead(screen.state === "ready" ? aheadOf(screen.value) : [], screen.state === "ready" && screen.isFresh);
   return <WhenHeard title={TITLE} screen={screen}>{(value, heardAt) => <Ready snapshot={value} heardAt={heardAt} />}</WhenHeard>;
 }
 
