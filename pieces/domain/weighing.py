@@ -14,6 +14,8 @@ import numpy as np
 
 LEAST_OF_PRESSED: Final = 0.4
 USUAL_LEAST_OF_PRESSED: Final = 0.6
+# 26 % of water on the wet basis leaves 0.74; 0.03 less for the scale (common practice, no source).
+LEAST_OF_RAW: Final = 0.71
 HEAVIER_THAN_WEIGHED: Final = 0.02
 HEAVIER_THAN_DRAWN: Final = 0.10
 ROSE: Final = 0.01
@@ -59,7 +61,8 @@ def judge(
 
     Returns
     -------
-    The verdict; a possible mass may still carry a word of warning (`mass-rose`).
+    The verdict; a possible mass may still carry a word of warning (`mass-rose`). Raw clay below
+    what it weighs bone dry is only warned of, as people turn and cut clay away.
     """
     if mass_g > MOST_G:
         return Verdict(False, "too-heavy", f"{mass_g:g} g is more than anybody lifts.")
@@ -68,6 +71,9 @@ def judge(
         return _too_light(mass_g, pressed_g)
     if pressed_g and is_raw and mass_g > (1.0 + slack) * pressed_g:
         return _too_heavy(mass_g, pressed_g, measured=bool(first_g))
+    least_g = LEAST_OF_RAW * (pressed_g or 0.0) * (1.0 if first_g else 1.0 - HEAVIER_THAN_DRAWN)
+    if is_raw and mass_g < least_g:
+        return _lighter_than_dry(mass_g, least_g)
     if last_g and is_raw:
         return _beside_the_last(mass_g, last_g, min(last_g, expected_g or last_g))
     return Verdict(True)
@@ -128,6 +134,15 @@ def _too_light(mass_g: float, pressed_g: float) -> Verdict:
     return Verdict(False, "too-light", detail, meant_g)
 
 
+def _lighter_than_dry(mass_g: float, least_g: float) -> Verdict:
+    return Verdict(
+        True,
+        "lighter-than-dry",
+        f"{mass_g:g} g is less than that clay weighs bone dry, about {least_g:.0f} g or more: "
+        "weigh it again, unless clay was cut away.",
+    )
+
+
 def _too_heavy(mass_g: float, pressed_g: float, *, measured: bool) -> Verdict:
     source = "when first weighed" if measured else "by the design"
     detail = f"{mass_g:g} g is heavier than when pressed ({pressed_g:.0f} g {source})."
@@ -136,6 +151,8 @@ def _too_heavy(mass_g: float, pressed_g: float, *, measured: bool) -> Verdict:
     )
     if meant_g is not None:
         detail += f" Did you mean {meant_g:.0f} g?"
+    elif measured:
+        detail += " Where that was the slip, take it back first."
     return Verdict(False, "heavier-than-pressed", detail, meant_g)
 
 

@@ -34,6 +34,17 @@ class TestJudge:
         assert verdict(610).is_possible
         assert not verdict(620).is_possible
 
+    def test_says_when_raw_clay_is_lighter_than_it_can_be_dry(self):
+        # 560 g x 0.71 = 397.6 g as weighed; 0.9 of that, 357.8 g, where it is only drawn; by hand
+        assert verdict(397, first_g=560).code == verdict(357).code == "lighter-than-dry"
+        assert verdict(397, first_g=560).is_possible
+        assert not verdict(398, first_g=560).code + verdict(358).code
+        assert not verdict(357, is_raw=False).code
+
+    def test_says_what_to_do_where_the_first_weighing_was_the_slip(self):
+        assert verdict(572, first_g=560).detail.endswith("take it back first.")
+        assert "take it back" not in verdict(620).detail
+
     def test_says_when_clay_gained(self):
         found = verdict(455, first_g=560, last_g=450)
 
