@@ -43,7 +43,10 @@ class ConeSeen:
 
 @dataclass(frozen=True, slots=True)
 class StoppedFacts:
-    """What is known of a firing that stopped. Temperatures in °C, times in hours."""
+    """What is known of a firing that stopped. Temperatures in °C, times in hours.
+
+    `cones` of one shelf stand in the order they were seen.
+    """
 
     highest_c: float | None
     highest_at: datetime | None
@@ -156,8 +159,10 @@ def stopped_facts(
 def choices(facts: StoppedFacts, load_cone: str) -> tuple[Choice, ...]:
     """Return what a stopped firing may become; the person chooses, nothing is chosen for them."""
     now_at = "an unknown temperature" if facts.last_c is None else f"{facts.last_c:.0f} °C"
-    seen = [cone.clock_hand for cone in facts.cones if cone.cone == load_cone]
-    hands = [hand for hand in seen if hand is not None]
+    seen = [one for one in facts.cones if one.cone == load_cone]
+    # A cone bends as it is looked at again: the last look at each counts.
+    last = {(one.level, one.role): one.clock_hand for one in seen if one.clock_hand is not None}
+    hands = last.values()
     are_down = bool(hands) and all(FLAT_ENOUGH_HAND <= hand <= 7 for hand in hands)
     if not hands:
         by_cone = f"Nobody has read a cone {load_cone}: accept only what a cone has shown."

@@ -105,7 +105,7 @@ def whole(load: Load, *, at: datetime) -> LoadWhole:
         events=[EventTold(row, row.entry_id in taken_back, row.pk in now.misfits) for row in rows],
         readings=list(readings.order_by("happened_at", "id")),
         points=points,
-        cones=list(cones.order_by("level", "role", "id")),
+        cones=list(cones.order_by("level", "role", "happened_at", "id")),
         legs=legs_of(load.programme) if load.programme is not None else [],
         opening=openings_of(load.studio, [load], {load.pk: points}, at).get(load.pk),
         next_load=next_load(load),

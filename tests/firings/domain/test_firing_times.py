@@ -127,6 +127,13 @@ class TestStopped:
 
         assert choices(facts, "04")[-1].is_backed is is_backed
 
+    def test_goes_by_the_last_look_at_each_cone(self):
+        looks = [ConeSeen(1, "firing", "04", hand) for hand in (12, 3, 6)]
+
+        facts = stopped_facts(fold(CUT), READINGS, at(21, 45), looks)
+
+        assert choices(facts, "04")[-1].is_backed
+
     def test_does_not_take_the_guide_cone_for_the_firing_cone(self):
         facts = stopped_facts(fold(CUT), READINGS, at(22), [ConeSeen(1, "guide", "05", 6)])
 

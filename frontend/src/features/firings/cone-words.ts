@@ -36,6 +36,19 @@ export function roleWords(cones: readonly ConeSeen[], role: ConeRole): string | 
   return [...byHand].map(([hand, names]) => [names.join(" and "), hand].filter(Boolean).join(" ")).join(", ");
 }
 
+/** A hand at 5, as the server counts a cone for down; beyond 7 it is no hand of a cone. */
+const isDown = (hand: number): boolean => hand >= 5 && hand <= 7;
+
+type ConeStand = Pick<ConeSeen, "level" | "role" | "cone" | "clock_hand">;
+
+/** What the cones of the load's own number say of the ware, by the last look at each: all down, or not, or nobody read one. */
+export function saidByCones(cones: readonly ConeStand[], cone: string): "down" | "not_down" | "unread" {
+  const last = new Map<string, number>();
+  for (const one of cones) if (one.cone === cone && one.clock_hand !== null) last.set(`${String(one.level)} ${one.role}`, one.clock_hand);
+  if (last.size === 0) return "unread";
+  return [...last.values()].every(isDown) ? "down" : "not_down";
+}
+
 const UPRIGHT: ReadonlySet<number> = new Set([0, 12]);
 
 /** The guard is the next cone up: where it leans, more heat was there than was wanted. Null where none does, or none was set. */

@@ -1,7 +1,7 @@
 /** A load in the fire and after: what it reads, its curve, its cones, when it may be opened; stopped, what it may become. */
 import type { KilnReading, LoadWhole } from "../../api/shapes-firings";
 import { clock, dayAndClock, realTime } from "../../domain/clock";
-import { count, halves, joinFacts, temperature, THIN, upperFirst } from "../../domain/format";
+import { halves, joinFacts, temperature, THIN, upperFirst } from "../../domain/format";
 import { Act, SmallAct } from "../../ui/act";
 import { Fact, Mark } from "../../ui/seam";
 import { Standing } from "../../ui/standing";
@@ -9,11 +9,11 @@ import { conesWords, ranHot } from "./cone-words";
 import { usedReadings } from "./curve-geometry";
 import { FiringCurve } from "./firing-curve";
 import css from "./kilns.module.css";
-import { isEventKind } from "./load-acts";
 import { Cautions, Log, Makers, Warnings } from "./load-parts";
 import type { Shown } from "./load";
-import { loadVerdict, openingBasis, openingWords } from "./load-words";
+import { hotWords, loadVerdict, openingBasis, openingWords } from "./load-words";
 import type { Around } from "./load-words";
+import { Stopped } from "./stopped";
 
 export function FiringView({ it, around }: Shown) {
   const { load } = it;
@@ -26,7 +26,7 @@ export function FiringView({ it, around }: Shown) {
       <FiringCurve load={load} now={around.now} />
       <Took load={load} around={around} />
       <LastThree it={it} around={around} />
-      <Cones load={load} around={around} />
+      {load.state !== "stopped" && <Cones load={load} around={around} />}
       {load.state === "cooling" && load.opening && <Fact label="opens" natch="guess" value={upperFirst(openingWords(load.opening, around))} note={`${openingBasis(load.opening)} · only a measured temperature opens it`} />}
       <Warnings load={load} />
       <Makers load={load} />
@@ -34,13 +34,6 @@ export function FiringView({ it, around }: Shown) {
       <Log it={it} around={around} />
     </>
   );
-}
-
-/** Above this the elements age and ware is fired: the studio counts hours from there. */
-const HOT_C = 600;
-
-function hotWords(hours: number, { units }: Around): string {
-  return `${halves(hours)}${THIN}h above ${temperature(HOT_C, units)}`;
 }
 
 function Took({ load, around }: { load: LoadWhole; around: Around }) {
@@ -95,41 +88,4 @@ function Cones({ load, around: { now, zone } }: { load: LoadWhole; around: Aroun
   const at = load.cones.at(-1)?.happened_at;
   const hot = ranHot(load.cones);
   return <Fact label="cones" natch={hot === null ? "none" : "past"} value={words.value} note={joinFacts(hot, words.note, at && `seen ${dayAndClock(new Date(at), now, zone)}`)} />;
-}
-
-function Stopped({ it, around }: Omit<Shown, "fit">) {
-  const { now, zone, units } = around;
-  const { stopped, may } = it.load;
-  if (stopped === null) return <Fact label="" natch="hand" value="What becomes of it is decided next" note="kept here; the studio names the choices when it is heard" />;
-  const { facts, caution, choices } = stopped;
-  return (
-    <>
-      <Fact
-        label="reached" value={facts.highest_c === null ? "Nothing was read" : `${temperature(facts.highest_c, units)}${facts.highest_at ? ` at ${dayAndClock(new Date(facts.highest_at), now, zone)}` : ""}`}
-        note={joinFacts(facts.above_600_h >= 0.25 && hotWords(facts.above_600_h, around), facts.gap_h >= 0.25 && `${halves(facts.gap_h)}${THIN}h without power`, facts.last_c !== null && `last ${temperature(facts.last_c, units)}`)}
-      />
-      <Fact label="mind" note={caution} />
-      {may.record && choices.map((choice) => (
-        <Fact key={choice.code} label="" note={choice.words}>
-          <div class={css.stack}>
-            <Act
-              onPress={() => {
-                if (!isEventKind(choice.kind)) return;
-                it.tell(choice.kind, { ...(isOutcome(choice.outcome) ? { outcome: choice.outcome } : {}) });
-              }}
-            >
-              {CHOICES[choice.code]}
-            </Act>
-          </div>
-        </Fact>
-      ))}
-      {it.load.cones.length === 0 && may.record && <Fact label="" note={`${count(it.load.pieces, "piece", "pieces")} in it. Cones read now, or when it is cold, speak louder than hours.`} />}
-    </>
-  );
-}
-
-const CHOICES = { resume: "Light it again", refire: "Fire it anew, not fired", accept_by_cone: "Fired, by its cones" } as const;
-
-function isOutcome(outcome: string): outcome is "fired" | "not_fired" | "unsure" {
-  return outcome === "fired" || outcome === "not_fired" || outcome === "unsure";
 }

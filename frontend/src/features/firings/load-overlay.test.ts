@@ -47,6 +47,14 @@ describe("loadView", () => {
     expect(now.readings.map(({ reading_c }) => reading_c)).toEqual([1222.2]);
   });
 
+  it("shows cones as they were read here", () => {
+    const seen = conesAct(LOAD, [{ level: 2, role: "firing", cone: "04", hand: 6 }], 100);
+
+    const { load: now } = loadView(answer(), [kept(seen)], PIET);
+
+    expect(now.cones).toMatchObject([{ level: 2, role: "firing", cone: "04", clock_hand: 6 }]);
+  });
+
   it("asks for ware, and never shows it as placed before the studio has said so", () => {
     const { load: now, asked } = loadView(answer(), [kept(placingAct(LOAD, [{ id: "x1", mark: "L06" }], 100))], PIET);
 

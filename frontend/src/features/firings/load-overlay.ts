@@ -1,5 +1,5 @@
 /** A load and the kilns as this phone knows them: what the studio last said, with what was told here laid over it. */
-import type { KilnNow, KilnsAnswer, LoadAnswer, LoadEvent, LoadWhole, KilnReading, Placement } from "../../api/shapes-firings";
+import type { ConeSeen, KilnNow, KilnsAnswer, LoadAnswer, LoadEvent, LoadWhole, KilnReading, Placement } from "../../api/shapes-firings";
 import type { PersonRef } from "../../api/shapes";
 import { unseenBy } from "../../offline/kept-act";
 import type { KeptAct } from "../../offline/kept-act";
@@ -23,6 +23,8 @@ export interface LoadView {
   /** Ids of rows that are kept here and not yet heard. */
   keptIds: ReadonlySet<string>;
 }
+
+type ConeRow = Pick<ConeSeen, "level" | "role" | "cone" | "clock_hand">;
 
 function happenedAt(act: KeptAct): string {
   const at = act.body["happened_at"];
@@ -80,12 +82,21 @@ function read(load: LoadWhole, act: KeptAct, member: PersonRef): LoadWhole {
   return { ...load, readings: [...others, reading].sort((one, other) => Date.parse(one.taken_at) - Date.parse(other.taken_at)) };
 }
 
+/** Cones told here, of which the studio has not said yet how each hand is called. */
+function conesIn(act: KeptAct): ConeSeen[] {
+  const rows = act.body["cones"];
+  if (!Array.isArray(rows)) return [];
+  return (rows as ConeRow[]).map((row) => ({ ...row, id: `${act.id} ${String(row.level)} ${row.role}`, hand_words: "", words: "", happened_at: happenedAt(act) }));
+}
+
 function after(load: LoadWhole, act: KeptAct, member: PersonRef): LoadWhole {
   switch (act.verb) {
     case "load_told":
       return told(load, act, member);
     case "kiln_read":
       return read(load, act, member);
+    case "cones_read":
+      return { ...load, cones: [...load.cones, ...conesIn(act)] };
     case "took_off_load":
       return { ...load, placements: load.placements.filter((row) => row.id !== act.about["placement_id"]) };
     default:

@@ -1,7 +1,7 @@
 /** Loads in words: what a load is, what stands over it, when it may be opened. */
 import type { Coming, FitAnswer, KilnNow, LoadBrief, LoadWhole, Opening, Placement } from "../../api/shapes-firings";
 import { clock, date, dayAndClock } from "../../domain/clock";
-import { about, count, joinFacts, length, temperature, upperFirst } from "../../domain/format";
+import { about, count, halves, joinFacts, length, temperature, THIN, upperFirst } from "../../domain/format";
 import type { Units } from "../../domain/format";
 import type { NatchKind } from "../../ui/natch";
 import { ranHot } from "./cone-words";
@@ -14,6 +14,13 @@ export interface Around {
   now: Date;
   zone: string;
   units: Units;
+}
+
+/** Above this the elements age and ware is fired: the studio counts hours from there. */
+const HOT_C = 600;
+
+export function hotWords(hours: number, { units }: Around): string {
+  return `${halves(hours)}${THIN}h above ${temperature(HOT_C, units)}`;
 }
 
 export const KINDS = { bisque: "bisque", glaze: "glaze", test: "test" } as const;

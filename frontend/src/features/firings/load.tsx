@@ -7,6 +7,7 @@ import { useSession, useZone } from "../common/session";
 import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
 import { AddWare } from "./add-ware";
+import { ByConeSheet } from "./by-cone-sheet";
 import { ChangeLoad } from "./change-load";
 import { ConesSheet } from "./cones-sheet";
 import { EventSheet } from "./event-sheet";
@@ -52,6 +53,8 @@ function Ready({ snapshot, heardAt, again }: { snapshot: LoadAnswer; heardAt: Da
       return <UnloadSheet {...shown} />;
     case "cones":
       return <ConesSheet {...shown} />;
+    case "by_cone":
+      return <ByConeSheet {...shown} />;
     case "more":
       return <MoreSheet it={it} />;
     case "change":

@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import type { CouldGoAnswer, EventKind, FitAnswer, KilnReading, LoadAnswer, Placement } from "../../api/shapes-firings";
 import { temperature } from "../../domain/format";
 import { useSession } from "../common/session";
-import { useKeptActs } from "../common/use-outbox";
+import { useAct, useKeptActs } from "../common/use-outbox";
 import { useSaid } from "../common/use-said";
 import type { Saying } from "../common/use-said";
 import { useScreen } from "../common/use-screen";
@@ -16,7 +16,7 @@ import { placementMark } from "./load-words";
 import { loadIn, rowsIn } from "./told-in-degrees";
 
 export type Sheet =
-  | { name: "none" | "add" | "unload" | "cones" | "more" | "change" | "ware" }
+  | { name: "none" | "add" | "unload" | "cones" | "by_cone" | "more" | "change" | "ware" }
   | { name: "event"; kind: EventKind }
   | { name: "placement"; id: string };
 
@@ -33,6 +33,8 @@ export interface Load extends LoadView {
   open: (sheet: Sheet) => void;
   tell: (kind: EventKind, typed: EventTyped) => void;
   seeCones: (cones: readonly ConeTyped[]) => void;
+  /** A firing that stopped counts as fired: first what the cones showed, then that it ended so. */
+  acceptByCones: (cones: readonly ConeTyped[], reason: string) => void;
   putOn: (ware: readonly WareAsked[], reason: string) => void;
   putThings: (what: string, count: number) => void;
   takeOff: (placement: Placement) => void;
@@ -46,6 +48,7 @@ export function useLoad(snapshot: LoadAnswer): Load {
   const view = loadView({ ...snapshot, load: loadIn(snapshot.load, member.units) }, acts, { id, first_name, initials });
   const seq = snapshot.journal_seq;
   const saying = useSaid(seq);
+  const act = useAct();
   const [sheet, open] = useState<Sheet>(NO_SHEET);
   const { load } = view;
   const close = (): void => { open(NO_SHEET); };
@@ -53,6 +56,13 @@ export function useLoad(snapshot: LoadAnswer): Load {
     ...view, seq, saying, sheet, open,
     tell: (kind, typed) => { void saying.say(eventAct(load, kind, seq, typed), STEPS[kind].isClaim ? `Asked: ${STEPS[kind].main.toLowerCase()}` : STEPS[kind].main); close(); },
     seeCones: (cones) => { void saying.say(conesAct(load, cones, seq), "Cones kept"); close(); },
+    acceptByCones: (cones, reason) => {
+      if (saying.isDead) return;
+      const seen = cones.length === 0 ? Promise.resolve("") : act(conesAct(load, cones, seq));
+      // What the phone could not keep says so under the title; then nothing is said to have fired.
+      void seen.then(() => saying.say(eventAct(load, "ended", seq, { outcome: "fired", reason }), "Fired, by its cones"), () => undefined);
+      close();
+    },
     putOn: (ware, reason) => { void saying.say(placingAct(load, ware, seq, reason), `Asked for ${ware.map(({ mark }) => mark).join(", ")}`); close(); },
     putThings: (what, count) => {
       const marks = `${what}, ${String(count)}`;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { ConeSeen } from "../../api/shapes-firings";
 import { coneSet } from "./cone-series";
-import { conesWords, ranHot } from "./cone-words";
+import { conesWords, ranHot, saidByCones } from "./cone-words";
 import { fit, kiln, load, PIET } from "./firing-sample";
 import { comingEvidence, fitWords, kilnVerdict, loadVerdict, openingWords, slotWords } from "./load-words";
 import { shortly } from "./queue-words";
@@ -65,6 +65,16 @@ describe("slots", () => {
     const coming = { id: "l", number: "F-211", starts_at: "2026-11-02T18:00:00Z", kind: "bisque", cone: "04", state: "open", cutoff_at: "2026-11-02T16:00:00Z", pieces: 5 };
     expect(comingEvidence(coming, AROUND)).toBe("bisque, cone 04 · 5 pieces · open until Mon 2 Nov, 16:00");
     expect(comingEvidence({ ...coming, cutoff_at: "2026-10-31T08:00:00Z" }, AROUND)).toContain("past its cut-off");
+  });
+});
+
+describe("saidByCones", () => {
+  it("goes by the last look at each cone of the load: down where its hand has come to 5", () => {
+    const [high, low, guard] = [cone(2, "firing", 6), cone(1, "firing", 5), { ...cone(1, "guard", 12), cone: "7" }];
+
+    expect(saidByCones([cone(1, "firing", 2), high, low, guard], "6")).toBe("down");
+    expect(saidByCones([high, { ...low, clock_hand: 4 }], "6")).toBe("not_down");
+    expect(saidByCones([high], "04")).toBe("unread");
   });
 });
 
