@@ -108,7 +108,8 @@ def is_stale(question: Question, at: datetime) -> bool:
     """Return whether the kept answer no longer holds.
 
     At once when the part's own story, its looks or its past air changed; half an hour after the
-    last reckoning when there is a new reading, or the studio learned something elsewhere.
+    last reckoning when there is a new reading, the studio learned something elsewhere, or a cover
+    is to be changed *now*.
     """
     kept = question.kept
     if kept is None or kept.computed_at is None or kept.key != question.problem.key():
@@ -119,6 +120,12 @@ def is_stale(question: Question, at: datetime) -> bool:
         return True
     if at - kept.computed_at < REFRESH_EVERY:
         return False
-    is_old = at - kept.computed_at > OLD_AFTER
+    is_old = at - kept.computed_at > (REFRESH_EVERY if _says_now(kept) else OLD_AFTER)
     learned = kept.lore_key != question.lore_digest
     return is_old or learned or kept.inputs["last_reading_at"] != question.last_reading
+
+
+def _says_now(kept: Forecast) -> bool:
+    """Return whether a cover is advised to be changed now, which soon is another now."""
+    meeting: dict[str, Any] = kept.covering.get("meeting") or {}
+    return bool(meeting.get("covers"))

@@ -123,6 +123,13 @@ describe("a cover that is due", () => {
     expect(piece(dryingRow("S03", { cover_next: step }))).toMatchObject({ verdict: "Cover the handle loosely", natch: "hand" });
   });
 
+  it("offers the cover that makes a short window longer", () => {
+    const step = { at: hours(0), cover: "tucked" as const, part_ids: ["h"], words: "wrap the handle" };
+
+    expect(join(joinRow("S04", { cover_next: step })).evidence).toBe("body + handle · until about 13:00 · or wrap the handle");
+    expect(join(joinRow("S04", { cover_next: { ...step, at: hours(3) } })).evidence).toBe("body + handle · until about 13:00");
+  });
+
   it("comes before the joining of parts that must wait, which say from when", () => {
     const opens = { p10: hours(0.5), p50: hours(0.95), p90: hours(2), p_never: 0 };
     const waits = { verdict: "wait" as const, window: { opens, closes: null } };

@@ -141,7 +141,9 @@ function joinWords(row: JoinRow, said: Said | null, when: When): LineWords {
   const told = row.clash_id !== null ? { natch: "two" as const, verdict: "Two stories" } : joinVerdict(row, when);
   const parts = row.parts.map((part) => part.role).join(" + ");
   const whose = !row.mine && row.maker?.first_name;
-  const evidence = row.verdict === "now" ? joinFacts(parts, until ?? row.place?.name, whose) : joinFacts(parts, row.reason, whose);
+  // A window too short to join in is made longer by a cover that is due now.
+  const orCover = row.cover_next && row.cover_next.part_ids.length > 0 && isDue(row.cover_next, when.now) && `or ${row.cover_next.words}`;
+  const evidence = row.verdict === "now" ? joinFacts(parts, until ?? row.place?.name, orCover, whose) : joinFacts(parts, row.reason, whose);
   const words = said ? saidWords(said, null, when) : { ...told, evidence };
   return { mark, noun, ...words, spoken: spokenOf(mark, noun, words.evidence, words.verdict), isLive: false };
 }
