@@ -8,9 +8,9 @@ import { openDb } from "../../offline/db";
 import { createOutbox } from "../../offline/outbox";
 import { actStore } from "../../offline/store";
 import { SessionContext } from "../common/session";
-import { OF_ONES_OWN, withoutSignal } from "../common/test-phone";
+import { drawn as onPhone, OF_ONES_OWN, withoutSignal } from "../common/test-phone";
 import { BenchScreen } from "./bench";
-import { benchAnswer } from "./bench-sample";
+import { benchAnswer, hours, kept } from "./bench-sample";
 
 const membership: Membership = {
   studio: { id: "s", slug: "barn", name: "Barn", zone: "Europe/London" },
@@ -111,6 +111,17 @@ describe("an answered row", () => {
     const [out, undo] = bodies();
     expect(undo).toMatchObject({ verb: "retracted", corrects: out?.["id"] });
     await until(() => { expect(tray(root)).toBe("What to do with T26"); });
+  });
+});
+
+describe("a row answered a while ago", () => {
+  it("leads to its piece, where what is out is joined", async () => {
+    const out = kept("demoulded", { part_id: "part-T26", piece_id: "piece-T26" }, { username: "jun", made_at: hours(-1) });
+
+    const phone = await onPhone(<BenchScreen />, { "bench/": benchAnswer() }, { prepare: (db) => actStore(db).add([out]) });
+
+    await until(() => { expect(phone.root.querySelector("a[href='/pieces/piece-T26']")?.getAttribute("aria-label")).toContain("out"); });
+    expect(phone.has("Undo")).toBe(false);
   });
 });
 

@@ -82,7 +82,8 @@ function BenchLine({ line, bench, now, zone }: { line: Line; bench: Bench; now: 
     const undo = bench.recentKeys.has(line.key) && (
       <SmallAct spoken={`Undo: ${words.spoken}`} onPress={() => { bench.undo(said); }}>Undo</SmallAct>
     );
-    return <Row {...words} act={undo} />;
+    // Once it is not to be undone here any more, its own screen goes on: to join what is out.
+    return undo || line.kind === "mould" ? <Row {...words} act={undo} /> : <Row {...words} href={`/pieces/${line.row.piece.id}`} />;
   }
   if (line.kind === "piece" && line.row.clash_id !== null) return <Row {...words} href={`/clashes/${line.row.clash_id}`} />;
   if (line.kind === "piece" && line.row.part === null && !bench.view.coverNow.includes(line)) return <Row {...words} href={`/pieces/${line.row.piece.id}`} />;

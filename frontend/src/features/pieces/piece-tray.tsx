@@ -42,7 +42,8 @@ function StepTray({ piece }: { piece: Piece }) {
   const { view: { answer }, may, saying } = piece;
   const { state, mark, maker, id } = answer.piece;
   const living = livingParts(answer);
-  const step = mainStep(state, living.length + answer.piece.missing_roles.length <= 1);
+  // A part that is still to be pressed is nothing to join to: what is out is kept soft for it.
+  const step = mainStep(state, living.filter((part) => part.state !== "to_press").length <= 1);
   const isDrying = state === "drying";
   const spot = step.kind === "spot" ? step.spot : isDrying ? spotOf("bone_dry") : null;
   const maySpot = may.advance && !(spot !== null && may.isHelper && isPastHelper(spot));

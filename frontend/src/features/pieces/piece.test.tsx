@@ -50,6 +50,24 @@ describe("the piece", () => {
     expect(phone.acts()[0]?.body).toMatchObject({ stage: "lost", state: "scrapped", cause: "foot cracked", cause_is_guess: false });
   });
 
+  it("is covered and not joined while its handle is still to be pressed", async () => {
+    const parts = [partSample({ state: "out" })];
+
+    const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": pieceSample({ stage: "assembly", state: "out", state_words: "out", missing_roles: ["handle"] }, { parts }) });
+
+    await until(() => { phone.press("Cover"); });
+    expect(() => { phone.press("Joined"); }).toThrow(/No button/);
+  });
+
+  it("is joined once a second part is out", async () => {
+    const parts = [partSample({ state: "out" }), partSample({ id: "part2", role: "handle", state: "out" })];
+
+    const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": pieceSample({ stage: "assembly", state: "out", state_words: "out" }, { parts }) });
+    await until(() => { phone.press("S04: Joined"); });
+
+    await until(() => { expect(phone.acts()).toMatchObject([{ body: { stage: "assembly", state: "joined" } }]); });
+  });
+
   it("says how many letters of a cause are too many before it is sent", async () => {
     const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": drying() });
     await until(() => { phone.press("Something else"); });

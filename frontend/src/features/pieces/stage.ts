@@ -66,7 +66,7 @@ export function furtherOn(state: string): SpotAct[] {
 
 export type MainStep = { kind: "demould" } | { kind: "cover" } | { kind: "weigh" } | { kind: "spot"; spot: SpotAct } | { kind: "none" };
 
-/** The one act nearest the thumb. `isOnePart`: nothing has to be joined. */
+/** The one act nearest the thumb. `isOnePart`: there is nothing to join it to, now or ever. */
 export function mainStep(state: string, isOnePart: boolean): MainStep {
   if (state === "in_mould") return { kind: "demould" };
   if (state === "joined" || (state === "out" && isOnePart)) return { kind: "cover" };
