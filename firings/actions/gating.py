@@ -9,7 +9,7 @@ from firings.domain.gate import DAMP, FULL, LIFTED_BY_REASON, Objection, objecti
 from firings.models import Load, Placement
 from firings.queries import loads as queries
 from firings.queries.fitting import TRIED_AT_THE_GATE, answer_to, problem_of
-from firings.queries.gate import Gate
+from firings.queries.gate import Gate, warm_hold
 from firings.queries.sizes import Sizes
 from studio.domain.refusals import Conflict
 
@@ -100,10 +100,10 @@ def warnings(
     said = [Caution(code, detail) for _, code, detail in doubts]
     for piece in gate.pieces:
         said += [Caution(code, detail) for code, detail in gate.warnings(piece)]
-    thick = [caution for caution in said if caution.code == "thick-wall"]
-    if thick and gate.load.kind == "bisque":
-        detail = "A longer hold below 100 °C would be for the whole load: ask the others in it."
-        said.append(Caution("warm-hold-for-all", detail))
+    if any(caution.code == "thick-wall" for caution in said):
+        inside = queries.placements_of([gate.load])[gate.load.pk]
+        hold = warm_hold(gate, [row.piece for row in inside if row.piece is not None])
+        said += [hold] if hold is not None else []
     if any(each.code == DAMP for row in refused.values() for each in row):
         said.insert(0, cautions.STEAM)
     return said

@@ -8,7 +8,7 @@ from firings.domain.cautions import Caution
 from firings.domain.gate import DAMP
 from firings.models import Load, Placement
 from firings.queries.firing import LoadWhole, clock_change
-from firings.queries.gate import Gate
+from firings.queries.gate import Gate, warm_hold
 from firings.queries.kilns import expected_end_at
 from firings.queries.sizes import Size, Sizes, measured_for, thing_size
 from pieces.api.bench_rows import shown_person, shown_piece, shown_place
@@ -85,7 +85,7 @@ def shown_brief(load: Load, placements: Sequence[Placement], sizes: Sizes) -> Sh
 
 
 def shown_load(whole: LoadWhole, member: Member, grants: Iterable[Permission]) -> Shown:
-    """Return a load with its ware and its log. At most fifteen queries."""
+    """Return a load with its ware and its log. At most sixteen queries."""
     load, held = whole.load, set(grants)
     pieces = [row.piece for row in whole.placements if row.piece is not None]
     gate = Gate(load, pieces)
@@ -227,11 +227,8 @@ def _warnings(whole: LoadWhole, gate: Gate) -> list[Caution]:
         said.append(Caution("ware-held", detail))
     if _is_before_fire(load) and any(DAMP in row.overrides for row in whole.placements):
         said.append(cautions.WARM_HOLD)
-    thick = [w for piece in gate.pieces for w in gate.warnings(piece) if w[0] == "thick-wall"]
-    if thick and load.kind == "bisque" and _is_before_fire(load):
-        detail = "Thick ware is in it: a longer hold below 100 °C would be for the whole load."
-        said.append(Caution("warm-hold-for-all", detail))
-    return said
+    hold = warm_hold(gate, gate.pieces) if _is_before_fire(load) else None
+    return [*said, hold] if hold is not None else said
 
 
 def _is_before_fire(load: Load) -> bool:

@@ -5,10 +5,12 @@ from uuid import UUID
 
 from django.db.models import Max
 
+from firings.domain.cautions import Caution
 from firings.domain.cautions import fired_again as fired_again_words
 from firings.domain.cones import WareCone, check_cones
 from firings.domain.dry_evidence import Evidence
 from firings.domain.gate import Asked
+from firings.domain.warm_hold import Inside, warm_hold_for_all
 from firings.models import Load, Placement
 from moulds.models import DesignPart
 from pieces.domain.cautions import thick_wall
@@ -103,6 +105,24 @@ def in_loads(pieces: Sequence[Piece]) -> dict[UUID, Placement]:
         assert row.piece_id is not None  # filtered above
         found[row.piece_id] = row
     return found
+
+
+def warm_hold(gate: Gate, inside: Iterable[Piece]) -> Caution | None:
+    """Return whether all in a bisque are to wait for its thick ware. One query."""
+    if gate.load.kind != "bisque":
+        return None
+    pieces = list(inside)
+    thickest, limit_mm = thickest_of(pieces), gate.wall_limit_mm
+    return warm_hold_for_all(
+        [
+            Inside(
+                piece.shown_mark,
+                piece.maker.first_name if piece.maker else "",
+                thick_wall(thickest.get(piece.design_id, 0.0), limit_mm) is not None,
+            )
+            for piece in pieces
+        ]
+    )
 
 
 def thickest_of(pieces: Iterable[Piece]) -> dict[UUID, float]:

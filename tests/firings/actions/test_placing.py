@@ -157,7 +157,9 @@ class TestWarnings:
             act=factories.act(maker[0], NOW - HOUR), load=yards.load(yard), pieces=asked
         )
 
-        assert {"thick-wall", "warm-hold-for-all"} <= {said.code for said in placed.warnings}
+        said = {warning.code: warning.detail for warning in placed.warnings}
+        assert "thick-wall" in said
+        assert said["warm-hold-for-all"].startswith(f"Thick: {asked[0].piece.shown_mark}.")
 
     def test_are_given_of_a_second_glaze_firing(self, yard, maker):
         asked = [PieceAsked(tile(yard, maker[0], GLAZE_FIRED))]
