@@ -22,8 +22,9 @@ def times_fired(pieces: Iterable[Piece], load: Load) -> dict[UUID, int]:
     Where a load was called off or did not fire, its ware came back to where it was: no firing.
     """
     rows = _fired(pieces, load.kind)
-    if load.loaded_at is not None:
-        rows = rows.filter(happened_at__lt=load.loaded_at)
+    before_at = load.loaded_at or load.called_off_at
+    if before_at is not None:
+        rows = rows.filter(happened_at__lt=before_at)
     before: defaultdict[UUID, set[Any]] = defaultdict(set)
     for piece_id, pk, occasion in rows.values_list("piece_id", "pk", "occasion_id"):
         if occasion != load.pk:
@@ -39,8 +40,8 @@ def fired_again(pieces: Iterable[Piece], load: Load) -> set[UUID]:
     if load.kind != "glaze":
         return set()
     pieces = list(pieces)
-    is_out = load.unloaded_at is not None  # by then this firing itself brought them there
-    by_state = set() if is_out else {piece.pk for piece in pieces if piece.state in FIRED}
+    # Once it is over, this firing or a later one brought them to where they are.
+    by_state = set() if load.is_over else {piece.pk for piece in pieces if piece.state in FIRED}
     return by_state | times_fired(pieces, load).keys()
 
 

@@ -133,6 +133,15 @@ class TestFiredTwice:
         tried = yard.get(outlook)["first_time"]
         assert (tried["good"], tried["of"]) == (before["good"], before["of"] + 1)
 
+    def test_is_not_said_of_what_was_fired_once_after_its_load_was_called_off(self, yard) -> None:
+        """F-208 was called off, and its ware fired in F-209; the tray had been fired before."""
+        rows = yard.load("F-208")["placements"]
+
+        said = {row["piece"]["mark"]: {one["code"] for one in row["warnings"]} for row in rows}
+
+        again = {mark for mark, codes in said.items() if "glaze-fired-again" in codes}
+        assert again == {"P02"}
+
     def test_is_seen_though_it_was_called_glazed_since(self, yard) -> None:
         """Ground and glazed anew it stands with what is fired the first time."""
         load, bracket = yard.load("F-212"), yard.piece("B01")
@@ -235,3 +244,14 @@ class TestPowerCutInABisque:
             assert "interrupted-bisque" in {said["code"] for said in whole["warnings"]}
         waits = {row["piece"]["mark"]: row for row in yard.load("F-212")["placements"]}
         assert "interrupted-bisque" in {said["code"] for said in waits["T15"]["warnings"]}
+
+
+class TestThickWareInABisque:
+    def test_asks_for_a_warm_hold_and_names_whom_it_makes_wait(self, yard) -> None:
+        """The feet of the inkstand and the knop of the lid are thicker than the studio's limit."""
+        said = {one["code"]: one["detail"] for one in yard.load("F-211")["warnings"]}
+
+        assert said["warm-hold-for-all"] == (
+            "Thick: L05, I02. Add about 6 h below 100 °C for the whole load? "
+            "Ask the others in it. Jun: J05; Nessa: T21, T22."
+        )
