@@ -16,8 +16,10 @@ CONSEQUENCES: Final[dict[str, tuple[str, str]]] = {
         "What was told second stands; the first did not happen, and its ware goes with the second.",
     ),
     "two_kilns": (
-        "It is in the load that was told first; it is taken off the other.",
-        "It is in the load that was told second; it is taken off the first.",
+        "It is in the load that was told first; it is taken off the other, and what that fire did "
+        "is struck through in its story.",
+        "It is in the load that was told second; it is taken off the first, and what that fire did "
+        "is struck through in its story.",
     ),
 }
 

@@ -70,13 +70,11 @@ describe("a firing that stopped", () => {
     await until(() => { phone.press("Fired, by its cones…"); });
     await until(() => { point(phone, "firing", "2"); });
     await until(() => { expect(phone.has("the ware is under-fired")).toBe(true); });
-    phone.press("Fired, by its cones");
-    await until(() => { expect(phone.has("The cones do not speak for it.")).toBe(true); });
+    phone.press("Not down yet");
     expect(phone.acts()).toEqual([]);
 
     phone.type("Or why it counts as fired all the same", "a test tile rang");
-    await until(() => { expect(phone.root.querySelector<HTMLInputElement>("input[name=reason]")?.value).toBe("a test tile rang"); });
-    phone.press("Fired, by its cones");
+    await until(() => { phone.press("Fired all the same"); });
 
     await until(() => { expect(phone.acts().at(1)).toMatchObject({ body: { kind: "ended", outcome: "fired", reason: "a test tile rang" } }); });
   });

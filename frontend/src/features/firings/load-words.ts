@@ -19,7 +19,7 @@ export interface Around {
 /** Above this the elements age and ware is fired: the studio counts hours from there. */
 const HOT_C = 600;
 
-export function hotWords(hours: number, { units }: Around): string {
+export function hotWords(hours: number, { units }: Pick<Around, "units">): string {
   return `${halves(hours)}${THIN}h above ${temperature(HOT_C, units)}`;
 }
 

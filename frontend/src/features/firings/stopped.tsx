@@ -9,6 +9,7 @@ import css from "./kilns.module.css";
 import { isEventKind } from "./load-acts";
 import type { Shown } from "./load";
 import { hotWords } from "./load-words";
+import type { Around } from "./load-words";
 import type { Load } from "./use-load";
 
 type StoppedShown = Omit<Shown, "fit">;
@@ -19,11 +20,11 @@ export function Stopped({ it, around }: StoppedShown) {
   const { caution, choices } = load.stopped;
   return (
     <>
-      <StoppedFacts it={it} around={around} />
+      {stoppedFacts(load, around).map((fact) => <Fact key={fact.label} {...fact} />)}
       <Fact label="mind" note={caution} />
       {load.may.record && choices.map((choice) => (
         <Fact key={choice.code} label="" note={choice.code === "accept_by_cone" ? byConeWords(choice, load) : choice.words}>
-          <div class={css.stack}><Act onPress={() => { choose(it, choice); }}>{CHOICES[choice.code]}</Act></div>
+          <div class={css.choice}><Act onPress={() => { choose(it, choice); }}>{CHOICES[choice.code]}</Act></div>
         </Fact>
       ))}
       {load.cones.length === 0 && load.may.record && <Fact label="" note={`${count(load.pieces, "piece", "pieces")} in it. Cones read now, or when it is cold, speak louder than hours.`} />}
@@ -31,21 +32,22 @@ export function Stopped({ it, around }: StoppedShown) {
   );
 }
 
+interface Measured {
+  label: string;
+  value: string;
+  note: string | undefined;
+}
+
 /** What was measured of it: the highest reading, how long it was hot, how long it stood, and its cones. */
-export function StoppedFacts({ it: { load }, around }: StoppedShown) {
-  if (load.stopped === null) return null;
-  const { now, zone, units } = around;
-  const { facts } = load.stopped;
-  const cones = conesWords(load.cones);
-  return (
-    <>
-      <Fact
-        label="reached" value={facts.highest_c === null ? "Nothing was read" : `${temperature(facts.highest_c, units)}${facts.highest_at ? ` at ${dayAndClock(new Date(facts.highest_at), now, zone)}` : ""}`}
-        note={joinFacts(facts.above_600_h >= 0.25 && hotWords(facts.above_600_h, around), facts.gap_h >= 0.25 && `${halves(facts.gap_h)}${THIN}h without power`, facts.last_c !== null && `last ${temperature(facts.last_c, units)}`)}
-      />
-      <Fact label="cones" value={cones?.value ?? "Nobody has read one"} note={cones?.note || undefined} />
-    </>
+export function stoppedFacts(load: LoadWhole, { now, zone, units }: Around): Measured[] {
+  if (load.stopped === null) return [];
+  const { highest_c, highest_at, above_600_h, gap_h, last_c } = load.stopped.facts;
+  const reached = highest_c === null ? "Nothing was read" : `${temperature(highest_c, units)}${highest_at ? ` at ${dayAndClock(new Date(highest_at), now, zone)}` : ""}`;
+  const hours = joinFacts(
+    above_600_h >= 0.25 && hotWords(above_600_h, { units }), gap_h >= 0.25 && `${halves(gap_h)}${THIN}h without power`, last_c !== null && `last ${temperature(last_c, units)}`,
   );
+  const cones = conesWords(load.cones);
+  return [{ label: "reached", value: reached, note: hours || undefined }, { label: "cones", value: cones?.value ?? "Nobody has read one", note: cones?.note || undefined }];
 }
 
 function choose(it: Load, { code, kind, outcome }: StopChoice): void {

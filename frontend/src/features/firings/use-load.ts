@@ -60,7 +60,7 @@ export function useLoad(snapshot: LoadAnswer): Load {
       if (saying.isDead) return;
       const seen = cones.length === 0 ? Promise.resolve("") : act(conesAct(load, cones, seq));
       // What the phone could not keep says so under the title; then nothing is said to have fired.
-      void seen.then(() => saying.say(eventAct(load, "ended", seq, { outcome: "fired", reason }), "Fired, by its cones"), () => undefined);
+      void seen.then(() => saying.say(eventAct(load, "ended", seq, { outcome: "fired", reason }), reason.trim() === "" ? "Fired, by its cones" : "Fired"), () => undefined);
       close();
     },
     putOn: (ware, reason) => { void saying.say(placingAct(load, ware, seq, reason), `Asked for ${ware.map(({ mark }) => mark).join(", ")}`); close(); },
