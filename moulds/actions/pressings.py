@@ -128,6 +128,7 @@ def _about_water(damp: Damp, *, press: int, casting: Casting) -> list[Caution]:
             "expect it to stick and to be slow."
         )
         return [Caution(cautions.EDGE_OF_USE.code, detail)]
-    if wants_rest(press, damp.dryness, rest_after=casting.mould_set.rest_after_presses):
-        return [cautions.MANY_PRESSES]
+    rest_after = casting.mould_set.rest_after_presses
+    if wants_rest(press, damp.dryness, rest_after=rest_after):
+        return [cautions.wants_rest(press, rest_after)]
     return []

@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+from .words import ordinal
+
 
 @dataclass(frozen=True, slots=True)
 class Caution:
@@ -31,7 +33,15 @@ KEEP_COOL = Caution(
     "keep-mould-cool",
     "Dry moulds below 45 °C, strapped together: hotter plaster crumbles, single parts warp.",
 )
-MANY_PRESSES = Caution("mould-wants-rest", "That is the last press before it should dry.")
+
+
+def wants_rest(press: int, rest_after: int) -> Caution:
+    """Return the word about a press, the nth since dry, that is the last one or beyond it."""
+    if press <= rest_after:
+        return Caution("mould-wants-rest", "That is the last press before it should dry.")
+    which = ordinal(press).capitalize()
+    detail = f"{which} press since dry, and it should rest after {rest_after}: let it dry now."
+    return Caution("mould-wants-rest", detail)
 
 
 def wall_over_limit(role: str, thickest_mm: float, limit_mm: float) -> Caution:

@@ -150,6 +150,13 @@ class TestWarnings:
             "mould-wants-rest",
         ]
 
+    def test_says_how_far_twelve_at_once_go_beyond_it(self, maker, casting):
+        recorded = yard.pressed(maker[0], casting, count=12)
+
+        assert recorded.cautions[-1].detail == (
+            "12th press since dry, and it should rest after 5: let it dry now."
+        )
+
     def test_tells_of_a_casting_that_was_laid_aside(self, maker, casting, tile_set):
         yard.poured(maker[0], tile_set)
 
