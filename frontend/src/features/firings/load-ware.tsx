@@ -8,7 +8,7 @@ import css from "./kilns.module.css";
 import { Asked, Cautions, Log, Makers, Warnings } from "./load-parts";
 import type { Shown } from "./load";
 import { levelOf } from "./load-overlay";
-import { fitWords, loadVerdict, placementMark, RESULTS, slotWords } from "./load-words";
+import { cutoffWords, fitWords, loadVerdict, placementMark, RESULTS, slotWords } from "./load-words";
 import { dueWords, shortly } from "./queue-words";
 import { ShelfPlans } from "./shelf-plan";
 import { levelName } from "./shelf-words";
@@ -26,7 +26,7 @@ export function WareView({ it, fit, around }: Shown) {
       <Standing drawing={<Mark mark={String(load.placements.length)} noun={load.placements.length === 1 ? "piece" : "pieces"} />} {...standing} />
       {load.needs_kiln && <Fact label="kiln" natch="hand" value="It needs another kiln" note={`${load.kiln.number} is out of use; nothing of it is lost`} />}
       {load.is_in_doubt && <Fact label="" natch="two" value="Two stories of this load" note="what cannot both be so stands in its log"><div class={css.stack}><Act href="/clashes">Say which stands</Act></div></Fact>}
-      <Fact label="starts" value={slotWords(load.starts_at, zone)} note={isOpen ? `open to all until ${slotWords(load.cutoff_at, zone)}` : `closed ${slotWords(load.cutoff_at, zone)}`} />
+      <Fact label="starts" value={slotWords(load.starts_at, zone)} note={cutoffWords(load, around)} />
       <Fact
         label="fires to" value={joinFacts(load.cone ? `Cone ${load.cone}` : "Cone not said", needed && `about ${temperature(needed.celsius, units)}`)}
         note={joinFacts(load.programme ? `programme ${load.programme.name}, top ${temperature(load.programme.top_c, units)}` : "no programme chosen", load.watcher ? `${load.watcher.first_name} watches` : "nobody is named to watch")}

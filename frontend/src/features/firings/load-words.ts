@@ -156,6 +156,14 @@ export function slotWords(iso: string, zone: string): string {
   return `${date(at, new Date(0), zone).replace(/ \d{4}$/, "")}, ${clock(at, zone)}`;
 }
 
+/** Until when ware may be put on. A load may be settled, or called off, long before. */
+export function cutoffWords({ state, cutoff_at }: Pick<Coming, "state" | "cutoff_at">, { now, zone }: Pick<Around, "now" | "zone">): string | undefined {
+  const at = slotWords(cutoff_at, zone);
+  if (state === "open") return `open to all until ${at}`;
+  if (new Date(cutoff_at) <= now) return `closed ${at}`;
+  return state === "called_off" ? undefined : "closed to all since it was settled";
+}
+
 export function comingEvidence({ kind, cone, pieces, cutoff_at, state }: Coming, { now, zone }: Pick<Around, "now" | "zone">): string {
   const cutoff = new Date(cutoff_at);
   const open = state !== "open" ? state : cutoff < now ? "past its cut-off" : `open until ${dayAndClock(cutoff, now, zone)}`;

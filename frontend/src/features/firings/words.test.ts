@@ -3,7 +3,7 @@ import type { ConeSeen } from "../../api/shapes-firings";
 import { coneSet } from "./cone-series";
 import { conesWords, ranHot, saidByCones } from "./cone-words";
 import { fit, kiln, load, PIET } from "./firing-sample";
-import { comingEvidence, fitWords, kilnVerdict, loadVerdict, openingWords, slotWords } from "./load-words";
+import { comingEvidence, cutoffWords, fitWords, kilnVerdict, loadVerdict, openingWords, slotWords } from "./load-words";
 import { shortly } from "./queue-words";
 import { levelName } from "./shelf-words";
 
@@ -65,6 +65,15 @@ describe("slots", () => {
     const coming = { id: "l", number: "F-211", starts_at: "2026-11-02T18:00:00Z", kind: "bisque", cone: "04", state: "open", cutoff_at: "2026-11-02T16:00:00Z", pieces: 5 };
     expect(comingEvidence(coming, AROUND)).toBe("bisque, cone 04 · 5 pieces · open until Mon 2 Nov, 16:00");
     expect(comingEvidence({ ...coming, cutoff_at: "2026-10-31T08:00:00Z" }, AROUND)).toContain("past its cut-off");
+  });
+
+  it("are not said to be open, nor closed at an hour to come, once they were settled before it", () => {
+    const slot = { state: "open", cutoff_at: "2026-11-02T16:00:00Z" } as const;
+
+    expect(cutoffWords(slot, AROUND)).toBe("open to all until Mon 2 Nov, 16:00");
+    expect(cutoffWords({ ...slot, state: "settled" }, AROUND)).toBe("closed to all since it was settled");
+    expect(cutoffWords({ ...slot, state: "called_off" }, AROUND)).toBeUndefined();
+    expect(cutoffWords({ state: "settled", cutoff_at: "2026-10-30T16:00:00Z" }, AROUND)).toBe("closed Fri 30 Oct, 16:00");
   });
 });
 
