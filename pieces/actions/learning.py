@@ -26,7 +26,7 @@ from pieces.domain.learning.looks import Look, asked, counted, digest, ordered
 from pieces.models import Learned, Lesson
 from pieces.queries import air, drying, looks
 from pieces.queries.drying import WetPart
-from studio.models import JournalEntry, Studio
+from studio.models import ClayBody, JournalEntry, Studio
 from studio.queries import journal
 
 DRAWS: Final = 256
@@ -40,6 +40,10 @@ class Lore:
 
     belief: StudioBelief
     checks: Mapping[str, int]
+
+    def knows_room(self, groups: Groups) -> bool:
+        """Return whether anything was learned of the air in the room of these groups."""
+        return groups.names[1] in self.belief.names
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +94,15 @@ def lore_of(studio: Studio) -> Lore:
     """Return what is believed as last learned; the first belief where nothing was yet."""
     row = Learned.objects.filter(studio=studio).first()
     return _lore(row) if row is not None else Lore(FIRST, {})
+
+
+def groups_to_be(studio: Studio, drying_body: str, place_id: UUID | None, lore: Lore) -> Groups:
+    """Return what something not pressed yet would share: the best known clay of that kind."""
+    bodies = ClayBody.objects.of(studio).filter(drying_body=drying_body)
+    clays = [str(pk) for pk in bodies.order_by("pk").values_list("pk", flat=True)]
+    clay = max(clays, key=lambda clay: lore.checks.get(clay, 0), default=drying_body)
+    room = looks.rooms(studio).get(place_id, "") if place_id is not None else ""
+    return Groups(clay, room)
 
 
 def _lore(row: Learned) -> Lore:

@@ -97,7 +97,7 @@ def suppose(
         checks=min(lore.checks.get(part.clay, 0) for part in parts),
         looks=sum(len(answer.question.looks) for answer in own),
         room=_other_room(own[shown].question.groups, would[shown].groups),
-        is_room_learned=_exchange(would[shown].groups) in lore.belief.names,
+        is_room_learned=lore.knows_room(would[shown].groups),
     )
 
 
@@ -142,7 +142,3 @@ def _other_room(here: Groups, there: Groups) -> str:
     if here.place == there.place:
         return ""
     return Place.objects.values_list("name", flat=True).get(pk=there.place)
-
-
-def _exchange(groups: Groups) -> str:
-    return groups.names[1]

@@ -119,5 +119,15 @@ class DryingSumOut(serializers.Serializer[Any]):
     source = serializers.CharField()  # type: ignore[assignment]  # a field of that name
 
 
+class DryingSumHereIn(DryingSumIn):
+    """The same in a room of the studio: what was learned of its air and of such clay counts."""
+
+    place_id = serializers.UUIDField(required=False, allow_null=True)
+
+
+class DryingSumHereOut(DryingSumOut):
+    rests_on = serializers.ListField(child=serializers.CharField())
+
+
 def _refuse(name: str, detail: str, code: str) -> NoReturn:
     raise serializers.ValidationError({name: [ErrorDetail(detail, code)]})

@@ -16,7 +16,8 @@ from rest_framework.request import Request
 from rest_framework.response import Response
 from rest_framework.views import APIView
 
-from pieces.domain.drying import BODIES, Body, Cover, Curve, Section, Shape
+from pieces.domain.drying import BODIES, Belief, Body, Cover, Curve, Section, Shape
+from pieces.domain.drying.belief import FIRST_BELIEF
 from pieces.domain.drying.bodies import Mark
 from pieces.domain.drying.sections import BOARD_FACTOR, HOLLOW_FACTOR
 from pieces.domain.what_if import SOURCE, AirFrom, Asked, CoverFrom, Mould, Told, what_if
@@ -37,11 +38,12 @@ class DryingSum(APIView):
         """Reckon a section in given air, under given covers; nothing is kept."""
         shape = DryingSumIn(data=request.data, context={"as_typed": {}})
         shape.is_valid(raise_exception=True)
-        asked = _asked(shape.validated_data)
-        return Response(_shown(asked, what_if(asked)))
+        asked = asked_of(shape.validated_data, FIRST_BELIEF)
+        return Response(shown_sum(asked, what_if(asked), checks=0))
 
 
-def _asked(given: Mapping[str, Any]) -> Asked:
+def asked_of(given: Mapping[str, Any], belief: Belief) -> Asked:
+    """Return what is asked, to be drawn from that belief. Raises on moistures out of order."""
     air = given.get("air_series") or [{"from_h": 0.0, **given["air"]}]
     covers = given.get("covers") or []
     if "cover" in given:
@@ -58,6 +60,7 @@ def _asked(given: Mapping[str, Any]) -> Asked:
         covers=[CoverFrom(row["from_h"], Cover(row["state"])) for row in covers],
         mould=None if mould is None else Mould(**mould),
         air_m_s=given["air_m_s"],
+        belief=belief,
     )
 
 
@@ -76,14 +79,15 @@ def _body(body: Body, moistures: Mapping[str, float]) -> Body:
     return changed
 
 
-def _shown(asked: Asked, told: Told) -> dict[str, Any]:
+def shown_sum(asked: Asked, told: Told, *, checks: int) -> dict[str, Any]:
+    """Return what is told, and on how many looks at such clay it rests."""
     windows = told.windows
     return {
         "begins_at": _instant(asked.begins_s),
         "windows": windows and shown_windows(windows),
         "curve": _shown_curve(told.curve) if told.curve is not None else None,
         "unreachable": sorted(stage.value for stage in windows.not_in_this_room) if windows else [],
-        "confidence": confidence(0),  # nothing was learned of what nobody pressed
+        "confidence": confidence(checks),
         "working": list(told.working),
         "warnings": [{"code": code, "detail": detail} for code, detail in told.warnings],
         "source": SOURCE,

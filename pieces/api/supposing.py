@@ -12,10 +12,11 @@ from rest_framework import serializers
 from rest_framework.request import Request
 from rest_framework.response import Response
 
+from pieces.actions.learning import groups_to_be, lore_of
 from pieces.actions.supposing import Supposal, suppose
 from pieces.domain.drying import Cover
-from pieces.domain.supposing_words import rests_on
-from pieces.domain.what_if import no_estimate, too_thick, unreached, unsound_air
+from pieces.domain.supposing_words import rests_on, rests_on_like
+from pieces.domain.what_if import no_estimate, too_thick, unreached, unsound_air, what_if
 from pieces.models import Piece
 from studio.api.fields import QuantityField
 from studio.api.views import Given, StudioView
@@ -26,7 +27,8 @@ from studio.permissions import Need, Permission
 from .bench_rows import confidence, shown_windows
 from .bench_shapes import ConfidenceOut, CurveOut, WindowsOut
 from .moments import iso
-from .sum_shapes import SumWarningOut
+from .sum_shapes import DryingSumHereIn, DryingSumHereOut, SumWarningOut
+from .sums import asked_of, shown_sum
 
 
 class SupposedIn(serializers.Serializer[Any]):
@@ -73,6 +75,31 @@ class WhatIf(StudioView):
         if supposal is None:
             return Response(_nothing_wet(now))
         return Response(_shown(supposal, given, place, now))
+
+
+class DryingSumHere(StudioView):
+    """How long a section takes to dry, by what this studio learned of such clay in such a room."""
+
+    needs: ClassVar[dict[str, Need]] = {"POST": Permission.SEE_STUDIO}
+
+    @extend_schema(
+        operation_id="sums_drying_here", request=DryingSumHereIn, responses=DryingSumHereOut
+    )
+    def post(self, request: Request) -> Response:
+        """Reckon a section in given air, under given covers; nothing is kept."""
+        given = self.given(DryingSumHereIn)
+        place_id = given.get("place_id")
+        place = self.find(Place, id=place_id) if place_id is not None else None
+        lore = lore_of(self.studio)
+        groups = groups_to_be(self.studio, given["clay"], place_id, lore)
+        asked = asked_of(given, lore.belief.of_piece(groups))
+        checks = lore.checks.get(groups.body, 0)
+        rests = rests_on_like(
+            checks=checks,
+            room=place.name if place is not None else "",
+            is_room_learned=lore.knows_room(groups),
+        )
+        return Response({**shown_sum(asked, what_if(asked), checks=checks), "rests_on": rests})
 
 
 def _nothing_wet(now: datetime) -> dict[str, Any]:

@@ -30,6 +30,7 @@ CLASH = f"{STUDIO}clashes/<uuid:clash_id>/"
 
 urlpatterns: list[URLPattern] = [
     path("sums/drying/", sums.DryingSum.as_view()),
+    path(f"{STUDIO}sums/drying/", supposing.DryingSumHere.as_view()),
     path(f"{STUDIO}bench/", bench.BenchList.as_view()),
     path(f"{STUDIO}pieces/", pieces.PieceList.as_view()),
     path(PIECE, pieces.PieceOne.as_view()),

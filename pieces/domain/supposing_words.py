@@ -27,17 +27,30 @@ def rests_on(
     elif looks:
         times = "once" if looks == 1 else f"{looks} times"
         found.append(f"This piece itself was looked at {times}, which counts too.")
-    if room:
-        found.append(
-            f"In {room} it goes by what was learned there."
-            if is_room_learned
-            else f"Nothing was learned in {room} yet: a guess of how its air takes water."
-        )
-    return found
+    return [*found, *_in_room(room, is_room_learned=is_room_learned)]
+
+
+def rests_on_like(*, checks: int, room: str, is_room_learned: bool) -> list[str]:
+    """Return the same of such clay in that room, where there is no piece yet."""
+    of = "1 check" if checks == 1 else f"{checks} checks"
+    studio = (
+        f"It goes by what this studio learned, from {of} of such clay."
+        if checks
+        else "Nobody has checked such clay here yet: the clay’s starting figures."
+    )
+    return [studio, *_in_room(room, is_room_learned=is_room_learned)]
+
+
+def _in_room(room: str, *, is_room_learned: bool) -> list[str]:
+    if not room:
+        return []
+    if is_room_learned:
+        return [f"In {room} it goes by what was learned there."]
+    return [f"Nothing was learned in {room} yet: a guess of how its air takes water."]
 
 
 def _studio(checks: int) -> str:
     if checks == 0:
-        return "Nobody has checked this clay yet: the starting figures alone, as for its own dates."
+        return "Nobody has checked this clay yet: its starting figures, as for its own dates."
     of = "1 check" if checks == 1 else f"{checks} checks"
     return f"It goes by what this studio learned, from {of} of this clay, as its own dates do."

@@ -1,7 +1,7 @@
 """What a section would do in air, under covers and at a thickness that somebody asks about.
 
-A sum for the calculator and the "what if" screen: it knows no studio and no piece, and what it
-returns is a studio guess by the first belief, as nothing was learned of what was never pressed.
+A sum for the calculator and the "what if" of no piece: it goes by the first belief, or by what a
+studio believes of such clay in such a room.
 """
 
 from __future__ import annotations
@@ -14,6 +14,7 @@ import numpy as np
 
 from pieces.domain.drying import (
     Batch,
+    Belief,
     Body,
     Climate,
     Cover,
@@ -30,6 +31,7 @@ from pieces.domain.drying import (
     readiness,
     simulate,
 )
+from pieces.domain.drying.belief import FIRST_BELIEF
 from pieces.domain.drying.problem import STILL_AIR
 from pieces.domain.drying.surface import vapour_conductance_m_s
 from pieces.domain.drying.windows import quantiles
@@ -92,6 +94,7 @@ class Asked:
     covers: Sequence[CoverFrom] = ()
     mould: Mould | None = None
     air_m_s: float = 0.0
+    belief: Belief = FIRST_BELIEF
 
 
 @dataclass(frozen=True, slots=True)
@@ -191,7 +194,7 @@ def _begun(asked: Asked, out_h: float | None) -> Ensemble:
         ],
     )
     exchange = exchange_in(asked.air_m_s)
-    problem = Problem(asked.body, asked.section, events, _climate(asked), exchange)
+    problem = Problem(asked.body, asked.section, events, _climate(asked), exchange, asked.belief)
     return ensemble(problem, DRAWS)
 
 

@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 66386dadbb6b93d690c30044296cfe4ead74adcab48f0432c71ae6c2ed4b517d
-// types 894264d0de5ac649ebdc0fe4fd291cb548fe7301e9a01897f180a7c22c60f15e
+// document 4fce9d553df7976dace383c986a029ea646db5d1bf7753fd4b45703be915d1b6
+// types 6fb6908357f6104c09eb5fb637856f7459bde72da6b3a4445df0968cc73e350b
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -2333,6 +2333,23 @@ export interface paths {
         patch: operations["studios_slab_blocks_partial_update"];
         trace?: never;
     };
+    "/api/v1/studios/{slug}/sums/drying/": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** @description Reckon a section in given air, under given covers; nothing is kept. */
+        post: operations["sums_drying_here"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/studios/{slug}/test-bars/{row_id}/": {
         parameters: {
             query?: never;
@@ -4536,6 +4553,79 @@ export interface components {
             verdict: string;
             weighed: components["schemas"]["WeighedOut"] | null;
             windows: components["schemas"]["WindowsOut"] | null;
+        };
+        /** @description The same in a room of the studio: what was learned of its air and of such clay counts. */
+        DryingSumHereInRequest: {
+            air?: components["schemas"]["AirSumInRequest"];
+            /**
+             * Format: double
+             * @description How fast the air moves.
+             * @default 0
+             */
+            air_m_s: number;
+            air_series?: components["schemas"]["AirFromInRequest"][];
+            /**
+             * Format: date-time
+             * @description The pressing; now when left out.
+             */
+            begins_at?: string;
+            /**
+             * @description * `red_earthenware` - red_earthenware
+             *     * `white_earthenware` - white_earthenware
+             *     * `grogged_stoneware` - grogged_stoneware
+             *     * `smooth_stoneware` - smooth_stoneware
+             *     * `porcelain` - porcelain
+             *     * `terracotta_crank` - terracotta_crank
+             * @default red_earthenware
+             * @enum {string}
+             */
+            clay: "red_earthenware" | "white_earthenware" | "grogged_stoneware" | "smooth_stoneware" | "porcelain" | "terracotta_crank";
+            /**
+             * @description * `open` - open
+             *     * `loose` - loose
+             *     * `tucked` - tucked
+             *     * `sealed` - sealed
+             * @enum {string}
+             */
+            cover?: "open" | "loose" | "tucked" | "sealed";
+            covers?: components["schemas"]["CoverFromInRequest"][];
+            /**
+             * @description What the inner face of a wall meets: the hollow of a form, a board, free air, or nothing.
+             *
+             *     * `hollow` - hollow
+             *     * `board` - board
+             *     * `free` - free
+             *     * `shut` - shut
+             * @default hollow
+             * @enum {string}
+             */
+            inside: "hollow" | "board" | "free" | "shut";
+            moistures?: components["schemas"]["MoisturesInRequest"];
+            mould?: components["schemas"]["MouldSumInRequest"] | null;
+            /** Format: uuid */
+            place_id?: string | null;
+            /**
+             * @description * `flat` - flat
+             *     * `rod` - rod
+             *     * `lump` - lump
+             * @default flat
+             * @enum {string}
+             */
+            shape: "flat" | "rod" | "lump";
+            thickest_mm: number | string;
+        };
+        /** @description Windows and curve as of a piece; both null where no estimate would be sound. */
+        DryingSumHereOut: {
+            /** Format: date-time */
+            begins_at: string;
+            confidence: components["schemas"]["ConfidenceOut"];
+            curve: components["schemas"]["CurveOut"] | null;
+            rests_on: string[];
+            source: string;
+            unreachable: string[];
+            warnings: components["schemas"]["SumWarningOut"][];
+            windows: components["schemas"]["WindowsOut"] | null;
+            working: string[];
         };
         /** @description A section, its clay, its air, its covers, its mould. */
         DryingSumInRequest: {
@@ -17909,6 +17999,40 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SlabBlockOut"];
+                };
+            };
+            /** @description What went wrong. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["Problem"];
+                };
+            };
+        };
+    };
+    sums_drying_here: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                slug: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["DryingSumHereInRequest"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DryingSumHereOut"];
                 };
             };
             /** @description What went wrong. */

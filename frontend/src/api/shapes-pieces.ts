@@ -20,8 +20,8 @@ export type PieceAnswer = Schemas["PieceOut"] & { stands_with?: PieceRef[] };
 export type Evidence = Schemas["EvidenceOut"];
 export type Curve = Schemas["CurveOut"];
 export type DryingAnswer = Schemas["DryingOut"];
-export type DryingSumAsked = Schemas["DryingSumInRequest"];
-export type DryingSum = Schemas["DryingSumOut"];
+export type DryingSumAsked = Schemas["DryingSumHereInRequest"];
+export type DryingSum = Schemas["DryingSumHereOut"];
 export type SupposedAsked = Schemas["SupposedInRequest"];
 export type Supposed = Schemas["SupposedOut"];
 

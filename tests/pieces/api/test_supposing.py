@@ -1,7 +1,7 @@
 """What if, over the wire: the piece's own forecast, and what would come of a change."""
 
 from datetime import datetime, timedelta
-from typing import Any
+from typing import Any, ClassVar
 
 import pytest
 
@@ -186,3 +186,50 @@ class TestWhatIf:
         assert stranger[1].post(path, {}, format="json").status_code == 404
         elsewhere = {"place_id": str(uuid7())}
         assert maker[1].post(path, elsewhere, format="json").status_code == 404
+
+
+class TestDryingSumHere:
+    AIR: ClassVar = {"air_c": 15, "humidity_fraction": 0.62}
+
+    def reckon(self, client, **given: Any) -> dict[str, Any]:
+        asked = {"thickest_mm": 10, "air": self.AIR, "begins_at": NOW.isoformat(), **given}
+        answer = client.post("/api/v1/studios/yard/sums/drying/", asked, format="json")
+        assert answer.status_code == 200, answer.content
+        return answer.json()
+
+    def test_goes_by_first_figures_where_nobody_looked(self, maker, kit, room) -> None:
+        asked = {"thickest_mm": 10, "air": self.AIR, "begins_at": NOW.isoformat()}
+
+        told = self.reckon(maker[1], place_id=str(room.pk))
+
+        first = maker[1].post("/api/v1/sums/drying/", asked, format="json").json()
+        assert told["windows"] == first["windows"]
+        assert told["confidence"] == {"basis": "guess", "checks": 0}
+        assert told["rests_on"] == [
+            "Nobody has checked such clay here yet: the clay’s starting figures.",
+            "Nothing was learned in Drying room yet: a guess of how its air takes water.",
+        ]
+
+    def test_goes_by_what_was_learned_of_such_clay_and_in_that_room(
+        self, maker, kit, tiles, room
+    ) -> None:
+        clay = kit.tile.body.drying_body
+
+        anywhere = self.reckon(maker[1], clay=clay)
+        there = self.reckon(maker[1], clay=clay, place_id=str(room.pk))
+
+        assert there["rests_on"] == [
+            "It goes by what this studio learned, from 1 check of such clay.",
+            "In Drying room it goes by what was learned there.",
+        ]
+        assert there["confidence"]["checks"] == 1
+        # Too stiff early: the room is brisk.
+        assert dry_in_h(there["windows"]) < dry_in_h(anywhere["windows"]) - 1
+
+    def test_names_what_it_does_not_reckon_with(self, maker) -> None:
+        asked = {"thickest_mm": 200, "air": self.AIR}
+
+        answer = maker[1].post("/api/v1/studios/yard/sums/drying/", asked, format="json")
+
+        assert answer.status_code == 400
+        assert answer.json()["errors"][0]["pointer"] == "#/thickest_mm"

@@ -1,6 +1,6 @@
 """On what the dates of a change rest, in words."""
 
-from pieces.domain.supposing_words import rests_on
+from pieces.domain.supposing_words import rests_on, rests_on_like
 
 AS_IT_IS = {"is_thickness_other": False, "room": "", "is_room_learned": False}
 
@@ -31,3 +31,13 @@ class TestRestsOn:
 
         assert known[-1] == "In Glaze room it goes by what was learned there."
         assert unknown[-1].startswith("Nothing was learned in Glaze room yet")
+
+
+class TestRestsOnLike:
+    def test_counts_the_checks_of_such_clay_and_speaks_of_the_room(self) -> None:
+        said = rests_on_like(checks=9, room="Glaze room", is_room_learned=True)
+
+        assert said == [
+            "It goes by what this studio learned, from 9 checks of such clay.",
+            "In Glaze room it goes by what was learned there.",
+        ]

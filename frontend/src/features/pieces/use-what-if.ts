@@ -1,10 +1,9 @@
 import { useState } from "preact/hooks";
-import { API } from "../../api/client";
 import type { Page } from "../../api/pages";
 import type { CoverState, DryingSum, DryingSumAsked, PlaceRow } from "../../api/shapes-pieces";
 import type { ReadingRow } from "../../api/shapes-studio";
 import { quantity } from "../../domain/typed";
-import { useSession } from "../common/session";
+import { studioPath, useSession } from "../common/session";
 import { useClaim } from "../common/use-claim";
 import type { Claim } from "../common/use-claim";
 import { useScreen } from "../common/use-screen";
@@ -38,7 +37,7 @@ export interface RoomChoice {
 }
 
 export function useWhatIf(opened: Date): WhatIf {
-  const { units } = useSession().membership.member;
+  const { studio, member: { units } } = useSession().membership;
   const rooms = usePlaces().filter(({ kind }) => kind === "room");
   const [of, change] = useState<Partial<Known>>({});
   const own = { ...knownOf(opened), ...of };
@@ -48,14 +47,14 @@ export function useWhatIf(opened: Date): WhatIf {
   const [thickness, setThickness] = useState("");
   const [ifSo, show] = useState<IfSo | null>(null);
   const claim = useClaim();
-  const ask = (asked: DryingSumAsked): Promise<DryingSum | null> => claim.claim<DryingSum>({ method: "POST", path: `${API}/sums/drying/`, body: asked });
+  const ask = (asked: DryingSumAsked): Promise<DryingSum | null> => claim.claim<DryingSum>({ method: "POST", path: studioPath(studio.slug, "sums/drying/"), body: asked });
 
   const reckon = async (): Promise<void> => {
     const air = here.air ?? ASSUMED_AIR;
     const typed = thickness.trim() === "" ? null : quantity(thickness, units.length, "mm");
     const wanted: Change = { air: there.id === "" ? null : there.air ?? ASSUMED_AIR, cover, thickest_mm: typed };
-    const asItIs = await ask(askedOf(own, air, NO_CHANGE));
-    const changed = asItIs && await ask(askedOf(own, air, wanted));
+    const asItIs = await ask({ ...askedOf(own, air, NO_CHANGE), ...placed(here.id) });
+    const changed = asItIs && await ask({ ...askedOf(own, air, wanted), ...placed(there.id || here.id) });
     show(asItIs && changed ? ifSoOf(asItIs, changed) : null);
   };
   return {
@@ -64,10 +63,11 @@ export function useWhatIf(opened: Date): WhatIf {
   };
 }
 
-function ifSoOf(asItIs: DryingSum, { begins_at, windows, curve, unreachable, confidence, warnings, working, source }: DryingSum): IfSo {
-  const restsOn = ["Of no piece of yours: from the clay’s first figures, so what this studio learned is not in them."];
-  return { at: begins_at, asItIs: asItIs.windows, windows, curve, unreachable, confidence, warnings, restsOn, working: [...working, source] };
+function ifSoOf(asItIs: DryingSum, { begins_at, windows, curve, unreachable, confidence, warnings, rests_on, working, source }: DryingSum): IfSo {
+  return { at: begins_at, asItIs: asItIs.windows, windows, curve, unreachable, confidence, warnings, restsOn: rests_on, working: [...working, source] };
 }
+
+const placed = (id: string): Pick<DryingSumAsked, "place_id"> => (id === "" ? {} : { place_id: id });
 
 function useRoomChoice(): RoomChoice {
   const [id, choose] = useState("");
