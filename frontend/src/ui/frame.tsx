@@ -2,6 +2,7 @@
 import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
 import css from "./frame.module.css";
+import bar from "./places.module.css";
 import hand from "./tray.module.css";
 import { Natch } from "./natch";
 import type { NatchKind } from "./natch";
@@ -93,7 +94,7 @@ export interface PlaceLink {
 
 export function PlaceBar({ places }: { places: readonly PlaceLink[] }) {
   return (
-    <nav class={css.places} aria-label="Places">
+    <nav class={bar.places} aria-label="Places">
       {places.map((place) => (
         <a key={place.href} href={place.href} aria-current={place.isHere ? "page" : undefined}>
           {place.isHere && (
