@@ -15,7 +15,7 @@ from pieces.queries.commissions import OrderNow
 from pieces.queries.sets import LineNow
 from studio.models import Member
 
-from .bench_rows import shown_person
+from .bench_rows import shown_person, shown_piece
 from .shown import shown_briefs, shown_spot
 
 Shown = dict[str, Any]
@@ -99,12 +99,18 @@ def shown_promise(now: LineNow | None) -> Shown | None:
     }
 
 
-def shown_partners(now: LineNow | None, piece: Piece) -> list[Shown]:
+def shown_partners(now: LineNow, piece: Piece) -> list[Shown]:
     """Return the pieces that a piece stands with, and the gap of the seat."""
-    partners = now.partners_of(piece) if now is not None else []
     return [
-        {"id": other.pk, "mark": other.shown_mark, "seat_gap_mm": gap} for other, gap in partners
+        {"id": other.pk, "mark": other.shown_mark, "seat_gap_mm": gap}
+        for other, gap in now.partners_of(piece)
     ]
+
+
+def named_partners(now: LineNow | None, piece: Piece) -> list[Shown]:
+    """Return the same with all that names a piece, for the screen of one."""
+    partners = now.partners_of(piece) if now is not None else []
+    return [{**shown_piece(other), "seat_gap_mm": gap} for other, gap in partners]
 
 
 def shown_report(row: TestReport) -> Shown:

@@ -30,7 +30,7 @@ from studio.permissions import P
 from studio.queries import journal, photos
 
 from .base import PLAN, PieceView
-from .commission_shown import shown_partners, shown_promise
+from .commission_shown import named_partners, shown_promise
 from .given import PieceChangeIn, PieceFilterIn, PlanIn
 from .shapes import PieceChangedOut, PieceListOut, PieceOut, PlannedOut, TellingOut
 from .shown import (
@@ -123,7 +123,7 @@ class PieceOne(PieceView):
                 "journal_seq": journal.highest_seq(self.studio),
                 "piece": shown_whole(piece, self.member),
                 "order": shown_promise(line),
-                "partners": shown_partners(line, piece),
+                "partners": named_partners(line, piece),
                 "parts": [shown_whole_part(part) for part in queries.parts_of(piece)],
                 **self._way(piece, story, recipe),
                 "warnings": shown_words(self._warnings(piece)),

@@ -9,7 +9,6 @@ from studio.api.envelopes import ActOut
 
 from .bench_shapes import (
     PartNamedOut,
-    PartnerOut,
     PersonNamedOut,
     PieceNamedOut,
     PlaceNamedOut,
@@ -17,6 +16,10 @@ from .bench_shapes import (
 )
 
 Shape = serializers.Serializer[Any]
+
+
+class PartnerNamedOut(PieceNamedOut):
+    seat_gap_mm = serializers.FloatField(allow_null=True)
 
 
 class SpotOut(Shape):
@@ -142,7 +145,7 @@ class PieceOut(Shape):
     journal_seq = serializers.IntegerField()
     piece = PieceWholeOut()
     order = PromisedToOut(allow_null=True)
-    partners = PartnerOut(many=True)
+    partners = PartnerNamedOut(many=True, help_text="What it was matched with and stands with.")
     parts = PartWholeOut(many=True)
     nexts = SpotOut(many=True)
     backs = SpotOut(many=True)

@@ -1,6 +1,6 @@
 // Generated from the server's OpenAPI by `npm run schema`; never edited.
-// document 4fce9d553df7976dace383c986a029ea646db5d1bf7753fd4b45703be915d1b6
-// types 6fb6908357f6104c09eb5fb637856f7459bde72da6b3a4445df0968cc73e350b
+// document 241fc686191eb439a2b364c25d732d765cfe8b72b4b0c1fc8e20f1c706997b80
+// types 014e394500745f0bea4dd2cb7c7376bfef3b670b44e0aa140f66da6ad5293c2c
 export interface paths {
     "/api/v1/invitations/{token}/": {
         parameters: {
@@ -7834,6 +7834,18 @@ export interface components {
             role: string;
             state: string;
         };
+        PartnerNamedOut: {
+            design_name: string;
+            /** Format: uuid */
+            id: string;
+            mark: string;
+            noun: string;
+            /** Format: double */
+            seat_gap_mm: number | null;
+            stage: string;
+            state: string;
+            state_words: string;
+        };
         /** @description A piece that another one stands with. */
         PartnerOut: {
             /** Format: uuid */
@@ -8863,7 +8875,8 @@ export interface components {
             journal_seq: number;
             nexts: components["schemas"]["SpotOut"][];
             order: components["schemas"]["PromisedToOut"] | null;
-            partners: components["schemas"]["PartnerOut"][];
+            /** @description What it was matched with and stands with. */
+            partners: components["schemas"]["PartnerNamedOut"][];
             parts: components["schemas"]["PartWholeOut"][];
             /** @description Of the piece, newest first. */
             photo_ids: string[];

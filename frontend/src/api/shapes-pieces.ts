@@ -1,6 +1,5 @@
 /** What the piece, the racks and the clashes answer, under our own names; the shapes are generated from the server's OpenAPI. */
 import type { Answered } from "./answered";
-import type { PieceRef } from "./shapes";
 import type { components } from "./schema";
 
 type Schemas = components["schemas"];
@@ -14,8 +13,7 @@ export type PieceWhole = Schemas["PieceWholeOut"];
 export type PartWhole = Schemas["PartWholeOut"];
 export type Telling = Schemas["TellingOut"];
 export type Caution = Schemas["WordOut"];
-/** `stands_with`: the lid of a jar, where the studio says so. */
-export type PieceAnswer = Schemas["PieceOut"] & { stands_with?: PieceRef[] };
+export type PieceAnswer = Schemas["PieceOut"];
 
 export type Evidence = Schemas["EvidenceOut"];
 export type Curve = Schemas["CurveOut"];

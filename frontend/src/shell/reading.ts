@@ -5,7 +5,7 @@ import { WRITE_EVERY_MS } from "../offline/cache";
 import type { Outbox } from "../offline/outbox";
 
 /** Raise it when the shape of any answer changes, so that no phone draws an old shape with new code. */
-export const SHAPES_VERSION = "2";
+export const SHAPES_VERSION = "3";
 const DAY_MS = 24 * 60 * 60_000;
 export const KEPT_FOR_MS = 30 * DAY_MS;
 

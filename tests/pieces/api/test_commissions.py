@@ -187,7 +187,9 @@ class TestCounts:
         assert words["L02"] == "lid for J01"
         lid = next(row for row in line["pieces"] if row["mark"] == "L02")
         assert lid["partners"][0]["seat_gap_mm"] == 0.4
-        assert maker[1].get(f"{S}pieces/{lid['id']}/").json()["partners"][0]["mark"] == "J01"
+        (jar,) = maker[1].get(f"{S}pieces/{lid['id']}/").json()["partners"]
+        assert (jar["mark"], jar["noun"], jar["seat_gap_mm"]) == ("J01", "jar", 0.4)
+        assert jar["state_words"] == "out, to join"
 
     def test_the_newest_match_counts_and_taking_it_back_restores_the_old_one(self, maker):
         order, _ = jars(maker[0], sets=2)

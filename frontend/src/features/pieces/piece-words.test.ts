@@ -16,7 +16,7 @@ describe("titleNote", () => {
   it("names what stands with it", () => {
     const { piece } = pieceSample({ mark: "L06", noun: "lid", state_words: "bone dry" });
 
-    expect(titleNote(pieceSample({ noun: "jar" }, { stands_with: [piece] }))).toBe("jar, lid L06 is bone dry");
+    expect(titleNote(pieceSample({ noun: "jar" }, { partners: [{ ...piece, seat_gap_mm: null }] }))).toBe("jar, lid L06 is bone dry");
     expect(titleNote(pieceSample())).toBe("sauce boat");
   });
 });

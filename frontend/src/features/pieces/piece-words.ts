@@ -20,8 +20,8 @@ export function standing({ piece }: PieceAnswer, drying: DryingAnswer | null, { 
 }
 
 /** `jar, lid L06 is bone dry` */
-export function titleNote({ piece, stands_with }: PieceAnswer): string {
-  const other = stands_with?.[0];
+export function titleNote({ piece, partners }: PieceAnswer): string {
+  const other = partners[0];
   return other ? `${piece.noun}, ${other.noun} ${other.mark} is ${other.state_words}` : piece.noun;
 }
 

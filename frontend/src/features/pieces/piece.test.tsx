@@ -50,6 +50,23 @@ describe("the piece", () => {
     expect(phone.acts()[0]?.body).toMatchObject({ stage: "lost", state: "scrapped", cause: "foot cracked", cause_is_guess: false });
   });
 
+  it("leads to the order that it is for", async () => {
+    const order = { commission_id: "c1", number: "C-103", line_id: "l1", what: "jar with its lid", promised_date: "2026-12-29" };
+
+    const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": pieceSample({}, { order }) });
+
+    await until(() => { expect(phone.root.querySelector("a[href='/orders/c1']")?.textContent).toBe("C-103, jar with its lid"); });
+  });
+
+  it("leads to the lid that it was matched with", async () => {
+    const { piece } = pieceSample({ id: "p2", mark: "L06", noun: "lid", state_words: "bone dry" });
+
+    const phone = await drawn(<PieceScreen id="p1" />, { "pieces/p1/": pieceSample({ noun: "jar" }, { partners: [{ ...piece, seat_gap_mm: null }] }) });
+
+    await until(() => { expect(phone.root.querySelector("a[href='/pieces/p2']")?.textContent).toBe("L06, stands with it"); });
+    expect(phone.has("jar, lid L06 is bone dry")).toBe(true);
+  });
+
   it("is covered and not joined while its handle is still to be pressed", async () => {
     const parts = [partSample({ state: "out" })];
 

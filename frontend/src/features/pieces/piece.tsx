@@ -51,6 +51,7 @@ function Ready({ snapshot, heardAt }: { snapshot: PieceAnswer; heardAt: Date | n
       )}
       <Coming piece={piece} now={now} zone={zone} />
       <Parts piece={piece} now={now} zone={zone} />
+      {answer.order && <Fact label="for"><a class={css.way} href={`/orders/${answer.order.commission_id}`}>{`${answer.order.number}, ${answer.order.what}`}</a></Fact>}
       <div class={css.more}><Act onPress={() => { piece.open("more"); }}>Something else…</Act></div>
       <PieceStory answer={answer} kept={kept} now={now} />
     </Screen>
@@ -85,7 +86,7 @@ function Coming({ piece: { view: { answer }, drying }, now, zone }: { piece: Pie
 }
 
 function Parts({ piece: { view: { answer } }, now, zone }: { piece: Piece; now: Date; zone: string }) {
-  const { parts, piece, stands_with } = answer;
+  const { parts, piece, partners } = answer;
   return (
     <Block name={parts.length === 1 ? "Part" : "Parts"} count={parts.length}>
       {parts.map((part) => {
@@ -99,7 +100,7 @@ function Parts({ piece: { view: { answer } }, now, zone }: { piece: Piece; now: 
         );
       })}
       {piece.missing_roles.map((role) => <li key={role}><Fact label={role} natch="next" value="To press" /></li>)}
-      {stands_with?.map((other) => (
+      {partners.map((other) => (
         <li key={other.id}>
           <Fact label={other.noun} value={upperFirst(other.state_words)}><a class={css.way} href={`/pieces/${other.id}`}>{other.mark}, stands with it</a></Fact>
         </li>
