@@ -1,19 +1,27 @@
 """Two people tell of one load what cannot both be so; a person says which stands."""
 
+from typing import Any
+
 import pytest
 
 from firings.models import Load, Placement
 
 
-@pytest.fixture
-def doubtful(yard):
-    """Return F-212 called off by Piet, lit and fired by Odile, who had not heard of that."""
+def loaded(yard) -> tuple[Any, str]:
+    """Return F-212, settled and loaded by Piet, and where is told what happens to it."""
     load = yard.load("F-212")
     path = f"loads/{load['id']}/events/"
     yard.at("2026-11-04 15:30")
     yard.tell("piet", path, kind="settled")
     yard.at("2026-11-04 16:40")
     yard.tell("piet", path, kind="loading")
+    return load, path
+
+
+@pytest.fixture
+def doubtful(yard):
+    """Return F-212 called off by Piet, lit and fired by Odile, who had not heard of that."""
+    load, path = loaded(yard)
     seen = yard.get("loads/" + load["id"] + "/")["journal_seq"]
     yard.at("2026-11-04 16:55")
     yard.tell("piet", path, kind="called_off", reason="vent dead")
@@ -72,12 +80,7 @@ class TestCalledOffByOneAndFiredByAnother:
 @pytest.fixture
 def fired_elsewhere(yard):
     """Return F-212, loaded and called off, and the load that fired its T15; then it was not off."""
-    load = yard.load("F-212")
-    path = f"loads/{load['id']}/events/"
-    yard.at("2026-11-04 15:30")
-    yard.tell("piet", path, kind="settled")
-    yard.at("2026-11-04 16:40")
-    yard.tell("piet", path, kind="loading")
+    load, path = loaded(yard)
     yard.at("2026-11-04 16:55")
     off = yard.tell("piet", path, kind="called_off", reason="vent dead")
     kiln, starts_at = load["kiln"]["id"], "2026-11-06T17:30:00Z"
