@@ -21,8 +21,9 @@ ROOT = Path(__file__).resolve().parents[1]
 PYTHON = sys.executable
 LOCKS = [*sorted((ROOT / "studio" / "project").glob("requirements*.txt"))]
 HOST = re.compile(r"https?://|--index-url|--find-links|file:")
-# The domain and its evaluation know no database, the layout is read from files, and the front end's types are made
-# where no server is set (another database has other bounds of whole numbers): once is enough.
+# The domain and its evaluation know no database, the layout is read from files, and the front
+# end's types are made where no server is set (another database has other bounds of whole
+# numbers): once is enough.
 ASK_NO_DATABASE = [
     "--ignore-glob=*/domain/*",
     "--ignore=tests/evaluation",
