@@ -85,7 +85,7 @@ def shown_brief(load: Load, placements: Sequence[Placement], sizes: Sizes) -> Sh
 
 
 def shown_load(whole: LoadWhole, member: Member, grants: Iterable[Permission]) -> Shown:
-    """Return a load with its ware and its log. At most sixteen queries."""
+    """Return a load with its ware and its log. At most fifteen queries."""
     load, held = whole.load, set(grants)
     pieces = [row.piece for row in whole.placements if row.piece is not None]
     gate = Gate(load, pieces)

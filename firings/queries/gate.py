@@ -108,11 +108,15 @@ def in_loads(pieces: Sequence[Piece]) -> dict[UUID, Placement]:
 
 
 def warm_hold(gate: Gate, inside: Iterable[Piece]) -> Caution | None:
-    """Return whether all in a bisque are to wait for its thick ware. One query."""
+    """Return whether all in a bisque are to wait for its thick ware.
+
+    One query, none where the gate has looked at all of them.
+    """
     if gate.load.kind != "bisque":
         return None
     pieces = list(inside)
-    thickest, limit_mm = thickest_of(pieces), gate.wall_limit_mm
+    others = [piece for piece in pieces if piece.design_id not in gate.thickest_mm]
+    thickest, limit_mm = gate.thickest_mm | thickest_of(others), gate.wall_limit_mm
     return warm_hold_for_all(
         [
             Inside(

@@ -43,7 +43,7 @@ class Lore:
 
     def knows_room(self, groups: Groups) -> bool:
         """Return whether anything was learned of the air in the room of these groups."""
-        return groups.names[1] in self.belief.names
+        return groups.room_air in self.belief.names
 
 
 @dataclass(frozen=True, slots=True)

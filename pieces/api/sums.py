@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from datetime import UTC, datetime
 from typing import Any, Final
@@ -16,7 +16,16 @@ from rest_framework.request import Request
 from rest_framework.response import Response
 from rest_framework.views import APIView
 
-from pieces.domain.drying import BODIES, Belief, Body, Cover, Curve, Section, Shape
+from pieces.domain.drying import (
+    BODIES,
+    Belief,
+    Body,
+    Cover,
+    Curve,
+    ReadinessWindows,
+    Section,
+    Shape,
+)
 from pieces.domain.drying.belief import FIRST_BELIEF
 from pieces.domain.drying.bodies import Mark
 from pieces.domain.drying.sections import BOARD_FACTOR, HOLLOW_FACTOR
@@ -85,16 +94,27 @@ def shown_sum(asked: Asked, told: Told, *, checks: int) -> dict[str, Any]:
     return {
         "begins_at": _instant(asked.begins_s),
         "windows": windows and shown_windows(windows),
-        "curve": _shown_curve(told.curve) if told.curve is not None else None,
-        "unreachable": sorted(stage.value for stage in windows.not_in_this_room) if windows else [],
+        "curve": shown_line(told.curve) if told.curve is not None else None,
+        "unreachable": shown_unreached(windows) if windows else [],
         "confidence": confidence(checks),
         "working": list(told.working),
-        "warnings": [{"code": code, "detail": detail} for code, detail in told.warnings],
+        "warnings": shown_warnings(told.warnings),
         "source": SOURCE,
     }
 
 
-def _shown_curve(line: Curve) -> dict[str, Any]:
+def shown_unreached(windows: ReadinessWindows) -> list[str]:
+    """Return the stages that the air cannot bring about."""
+    return sorted(stage.value for stage in windows.not_in_this_room)
+
+
+def shown_warnings(said: Iterable[tuple[str, str]]) -> list[dict[str, str]]:
+    """Return what to mind, each with its code."""
+    return [{"code": code, "detail": detail} for code, detail in said]
+
+
+def shown_line(line: Curve) -> dict[str, Any]:
+    """Return water left over time, of which nothing but its beginning is known."""
     return {
         "t_at": [_instant(at_s) for at_s in line.at_s.tolist()],
         "p10": line.p10.tolist(),

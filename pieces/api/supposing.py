@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from datetime import datetime
 from typing import Any, ClassVar
 from uuid import UUID
 
@@ -28,7 +28,7 @@ from .bench_rows import confidence, shown_windows
 from .bench_shapes import ConfidenceOut, CurveOut, WindowsOut
 from .moments import iso
 from .sum_shapes import DryingSumHereIn, DryingSumHereOut, SumWarningOut
-from .sums import asked_of, shown_sum
+from .sums import asked_of, shown_line, shown_sum, shown_unreached, shown_warnings
 
 
 class SupposedIn(serializers.Serializer[Any]):
@@ -111,27 +111,20 @@ def _nothing_wet(now: datetime) -> dict[str, Any]:
         "unreachable": [],
         "confidence": confidence(0),
         "rests_on": [],
-        "warnings": [{"code": "nothing-wet", "detail": "Nothing of it is drying any more."}],
+        "warnings": shown_warnings([("nothing-wet", "Nothing of it is drying any more.")]),
     }
 
 
 def _shown(supposal: Supposal, given: Given, place: Place | None, now: datetime) -> dict[str, Any]:
-    windows, line = supposal.windows, supposal.line
+    windows = supposal.windows
     doubts = _doubts(supposal, given, place)
     warnings = [no_estimate(doubts)] if doubts else unreached(windows)
-    drawn = {
-        "t_at": [datetime.fromtimestamp(at_s, tz=UTC).isoformat() for at_s in line.at_s.tolist()],
-        "p10": line.p10.tolist(),
-        "p50": line.p50.tolist(),
-        "p90": line.p90.tolist(),
-        "known_points": 1,
-    }
     return {
         "at": iso(now.timestamp()),
         "as_it_is": shown_windows(supposal.as_it_is),
         "windows": None if doubts else shown_windows(windows),
-        "curve": None if doubts else drawn,
-        "unreachable": [] if doubts else sorted(stage.value for stage in windows.not_in_this_room),
+        "curve": None if doubts else shown_line(supposal.line),
+        "unreachable": [] if doubts else shown_unreached(windows),
         "confidence": confidence(supposal.checks),
         "rests_on": rests_on(
             checks=supposal.checks,
@@ -140,7 +133,7 @@ def _shown(supposal: Supposal, given: Given, place: Place | None, now: datetime)
             room=supposal.room,
             is_room_learned=supposal.is_room_learned,
         ),
-        "warnings": [{"code": code, "detail": detail} for code, detail in warnings],
+        "warnings": shown_warnings(warnings),
     }
 
 

@@ -61,7 +61,7 @@ class ClashNow:
         texts = CONSEQUENCES[self.clash.kind]
         return [
             {"choice": choice, "consequence": text}
-            for choice, text in zip(CHOICES, texts, strict=False)
+            for choice, text in zip(CHOICES[: len(texts)], texts, strict=True)
         ]
 
 

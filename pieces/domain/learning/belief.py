@@ -34,9 +34,14 @@ class Groups:
     touchers: tuple[str, ...] = ()
 
     @property
+    def room_air(self) -> str:
+        """Return the name of the exchange with the air of its room."""
+        return f"exchange:{self.place}"
+
+    @property
     def names(self) -> tuple[str, ...]:
         """Return the names of the shared unknowns: first those of theta, then the touches."""
-        own = (f"diffusivity:{self.body}", f"exchange:{self.place}", f"pressed:{self.body}")
+        own = (f"diffusivity:{self.body}", self.room_air, f"pressed:{self.body}")
         return (*own, "cover:", f"rest:{self.body}", *(f"touch:{who}" for who in self.touchers))
 
 
