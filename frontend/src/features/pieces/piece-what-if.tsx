@@ -1,20 +1,14 @@
 /** What if, of a piece: put elsewhere, covered otherwise, pressed thicker. Reckoned by the studio, so it needs a signal. */
 import type { DryingAnswer } from "../../api/shapes-pieces";
 import { length } from "../../domain/format";
-import { Choice, Field, MainAct } from "../../ui/act";
-import { Tray } from "../../ui/frame";
 import { Select } from "../../ui/select";
-import { Screen } from "../common/screen";
 import { useSession } from "../common/session";
-import { useNow } from "../common/use-now";
 import { WhenHeard } from "../common/when-heard";
-import { COVERS } from "./stage";
 import { groupedPlaces } from "./use-places";
 import { useDrying, usePieceScreen } from "./use-piece";
 import { usePieceWhatIf } from "./use-piece-what-if";
 import type { PieceWhatIf } from "./use-piece-what-if";
-import { Dates } from "./what-if-dates";
-import css from "../studio/studio.module.css";
+import { WhatIfForm } from "./what-if-form";
 
 export function PieceWhatIfScreen({ id = "" }: { id?: string }) {
   const screen = usePieceScreen(id);
@@ -27,24 +21,16 @@ export function PieceWhatIfScreen({ id = "" }: { id?: string }) {
 }
 
 function Ready({ id, mark, hereId, drying }: { id: string; mark: string; hereId: string; drying: DryingAnswer | null }) {
-  const now = useNow();
   const asked = usePieceWhatIf(id);
   const { units } = useSession().membership.member;
-  const { claim } = asked;
   const pressed = drying?.inputs["thickest_mm"];
-  const asItIs = typeof pressed === "number" ? `; ${length(pressed, units)} as it is` : "";
-  const wrong = claim.wrong ?? claim.errors.find(({ pointer }) => pointer !== "#/thickest_mm")?.detail;
   return (
-    <Screen title="What if" when={mark} within={`/pieces/${id}`} isSeam={false} tray={<Tray><MainAct isDisabled={claim.isAsking} onPress={() => { void asked.reckon(); }}>{claim.isAsking ? "Reckoning…" : "Reckon"}</MainAct></Tray>}>
-      {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
-      {asked.ifSo && <Dates ifSo={asked.ifSo} now={now} />}
-      <p>The studio reckons this from what {mark} did so far: it needs a signal. Nothing is kept and nothing moves.</p>
-      <div class={css.stack}>
-        <There asked={asked} hereId={hereId} />
-        <Choice legend="Covered" name="cover" options={COVERS} chosen={asked.cover} onChoose={asked.setCover} />
-        <Field label={`Thickness, ${units.length}${asItIs}`} name="thickest_mm" inputMode="decimal" value={asked.thickness} onType={asked.setThickness} wrong={claim.wrongAt("#/thickest_mm")} />
-      </div>
-    </Screen>
+    <WhatIfForm
+      change={asked.change} reckon={asked.reckon} within={`/pieces/${id}`} mark={mark}
+      from={`The studio reckons this from what ${mark} did so far`} asItIs={typeof pressed === "number" ? length(pressed, units) : null}
+    >
+      <There asked={asked} hereId={hereId} />
+    </WhatIfForm>
   );
 }
 

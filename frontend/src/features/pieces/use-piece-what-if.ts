@@ -1,45 +1,37 @@
 import { useState } from "preact/hooks";
-import type { CoverState, PlaceRow, Supposed, SupposedAsked } from "../../api/shapes-pieces";
-import { quantity } from "../../domain/typed";
+import type { PlaceRow, Supposed, SupposedAsked } from "../../api/shapes-pieces";
 import { studioPath, useSession } from "../common/session";
-import { useClaim } from "../common/use-claim";
-import type { Claim } from "../common/use-claim";
 import { usePlaces } from "./use-places";
 import type { IfSo } from "./what-if-dates";
+import { useChange } from "./what-if-form";
+import type { TypedChange } from "./what-if-form";
 
 export interface PieceWhatIf {
   places: readonly PlaceRow[];
   thereId: string;
   setThere: (id: string) => void;
-  cover: CoverState | null;
-  setCover: (cover: CoverState) => void;
-  thickness: string;
-  setThickness: (typed: string) => void;
-  claim: Claim;
-  ifSo: IfSo | null;
+  change: TypedChange;
   reckon: () => Promise<void>;
 }
 
 /** What would come of a piece; the studio knows what came of it so far, so only the change is asked. */
 export function usePieceWhatIf(pieceId: string): PieceWhatIf {
-  const { studio, member } = useSession().membership;
+  const { studio } = useSession().membership;
   const places = usePlaces().filter(({ kind }) => kind !== "kiln");
   const [thereId, setThere] = useState("");
-  const [cover, setCover] = useState<CoverState | null>(null);
-  const [thickness, setThickness] = useState("");
-  const [ifSo, show] = useState<IfSo | null>(null);
-  const claim = useClaim();
+  const change = useChange();
+  const { cover, thickest_mm, claim, show } = change;
 
   const reckon = async (): Promise<void> => {
     const body: SupposedAsked = {
       ...(thereId === "" ? {} : { place_id: thereId }),
       ...(cover === null ? {} : { cover }),
-      ...(thickness.trim() === "" ? {} : { thickest_mm: quantity(thickness, member.units.length, "mm") }),
+      ...(thickest_mm === null ? {} : { thickest_mm }),
     };
     const told = await claim.claim<Supposed>({ method: "POST", path: studioPath(studio.slug, `pieces/${pieceId}/what-if/`), body });
     show(told && ifSoOf(told));
   };
-  return { places, thereId, setThere, cover, setCover, thickness, setThickness, claim, ifSo, reckon };
+  return { places, thereId, setThere, change, reckon };
 }
 
 function ifSoOf({ at, as_it_is, windows, curve, unreachable, confidence, warnings, rests_on }: Supposed): IfSo {

@@ -1,16 +1,15 @@
 import { useState } from "preact/hooks";
 import type { Page } from "../../api/pages";
-import type { CoverState, DryingSum, DryingSumAsked, PlaceRow } from "../../api/shapes-pieces";
+import type { DryingSum, DryingSumAsked, PlaceRow } from "../../api/shapes-pieces";
 import type { ReadingRow } from "../../api/shapes-studio";
-import { quantity } from "../../domain/typed";
 import { studioPath, useSession } from "../common/session";
-import { useClaim } from "../common/use-claim";
-import type { Claim } from "../common/use-claim";
 import { useScreen } from "../common/use-screen";
 import { usePlaces } from "./use-places";
 import { askedOf, ASSUMED_AIR, knownOf, NO_CHANGE } from "./what-if-asked";
-import type { Change, Clay, Known, RoomAirNow, SectionShape } from "./what-if-asked";
+import type { Clay, Known, RoomAirNow, SectionShape } from "./what-if-asked";
 import type { IfSo } from "./what-if-dates";
+import { useChange } from "./what-if-form";
+import type { TypedChange } from "./what-if-form";
 
 export interface WhatIf {
   known: Known;
@@ -20,12 +19,7 @@ export interface WhatIf {
   /** Where it stands, and where it would be put. */
   here: RoomChoice;
   there: RoomChoice;
-  cover: CoverState | null;
-  setCover: (cover: CoverState) => void;
-  thickness: string;
-  setThickness: (typed: string) => void;
-  claim: Claim;
-  ifSo: IfSo | null;
+  change: TypedChange;
   reckon: () => Promise<void>;
 }
 
@@ -37,29 +31,26 @@ export interface RoomChoice {
 }
 
 export function useWhatIf(opened: Date): WhatIf {
-  const { studio, member: { units } } = useSession().membership;
+  const { studio } = useSession().membership;
   const rooms = usePlaces().filter(({ kind }) => kind === "room");
-  const [of, change] = useState<Partial<Known>>({});
+  const [of, tell] = useState<Partial<Known>>({});
   const own = { ...knownOf(opened), ...of };
   const here = useRoomChoice();
   const there = useRoomChoice();
-  const [cover, setCover] = useState<CoverState | null>(null);
-  const [thickness, setThickness] = useState("");
-  const [ifSo, show] = useState<IfSo | null>(null);
-  const claim = useClaim();
+  const change = useChange();
+  const { cover, thickest_mm, claim, show } = change;
   const ask = (asked: DryingSumAsked): Promise<DryingSum | null> => claim.claim<DryingSum>({ method: "POST", path: studioPath(studio.slug, "sums/drying/"), body: asked });
 
   const reckon = async (): Promise<void> => {
     const air = here.air ?? ASSUMED_AIR;
-    const typed = thickness.trim() === "" ? null : quantity(thickness, units.length, "mm");
-    const wanted: Change = { air: there.id === "" ? null : there.air ?? ASSUMED_AIR, cover, thickest_mm: typed };
+    const wanted = { air: there.id === "" ? null : there.air ?? ASSUMED_AIR, cover, thickest_mm };
     const asItIs = await ask({ ...askedOf(own, air, NO_CHANGE), ...placed(here.id) });
     const changed = asItIs && await ask({ ...askedOf(own, air, wanted), ...placed(there.id || here.id) });
     show(asItIs && changed ? ifSoOf(asItIs, changed) : null);
   };
   return {
-    known: own, setClay: (clay) => { change({ ...of, clay }); }, setShape: (shape) => { change({ ...of, shape }); },
-    rooms, here, there, cover, setCover, thickness, setThickness, claim, ifSo, reckon,
+    known: own, setClay: (clay) => { tell({ ...of, clay }); }, setShape: (shape) => { tell({ ...of, shape }); },
+    rooms, here, there, change, reckon,
   };
 }
 

@@ -1,41 +1,28 @@
 /** What if, of no piece: something that would be pressed now, in another room, under another cover, thicker. Needs a signal. */
 import { useState } from "preact/hooks";
 import { joinFacts, length, percent, temperature, upperFirst } from "../../domain/format";
-import { Choice, Field, MainAct } from "../../ui/act";
-import { Tray } from "../../ui/frame";
+import { Choice } from "../../ui/act";
 import { Select } from "../../ui/select";
-import { Screen } from "../common/screen";
 import { useSession } from "../common/session";
 import { useNow } from "../common/use-now";
-import { COVERS } from "./stage";
 import { useWhatIf } from "./use-what-if";
 import type { RoomChoice, WhatIf } from "./use-what-if";
 import { CLAYS, SHAPES } from "./what-if-asked";
 import type { Clay } from "./what-if-asked";
-import { Dates } from "./what-if-dates";
+import { WhatIfForm } from "./what-if-form";
 import css from "../studio/studio.module.css";
 
 const spoken = (name: string): string => upperFirst(name.replaceAll("_", " "));
 
 export function WhatIfScreen() {
-  const now = useNow();
-  const [opened] = useState(now);
+  const [opened] = useState(useNow());
   const asked = useWhatIf(opened);
   const { units } = useSession().membership.member;
-  const { claim, known } = asked;
-  const wrong = claim.wrong ?? claim.errors.find(({ pointer }) => pointer !== "#/thickest_mm")?.detail;
   return (
-    <Screen title="What if" within="/more" isSeam={false} tray={<Tray><MainAct isDisabled={claim.isAsking} onPress={() => { void asked.reckon(); }}>{claim.isAsking ? "Reckoning…" : "Reckon"}</MainAct></Tray>}>
-      {wrong && <p class={css.wrong} role="alert">{wrong}</p>}
-      {asked.ifSo && <Dates ifSo={asked.ifSo} now={now} />}
-      <p>The studio reckons this: it needs a signal. Nothing is kept and nothing moves.</p>
-      <div class={css.stack}>
-        <Clayed asked={asked} />
-        <Rooms asked={asked} />
-        <Choice legend="Covered" name="cover" options={COVERS} chosen={asked.cover} onChoose={asked.setCover} />
-        <Field label={`Thickness, ${units.length}; ${length(known.thickest_mm, units)} as it is`} name="thickest_mm" inputMode="decimal" value={asked.thickness} onType={asked.setThickness} wrong={claim.wrongAt("#/thickest_mm")} />
-      </div>
-    </Screen>
+    <WhatIfForm change={asked.change} reckon={asked.reckon} within="/more" from="The studio reckons this" asItIs={length(asked.known.thickest_mm, units)}>
+      <Clayed asked={asked} />
+      <Rooms asked={asked} />
+    </WhatIfForm>
   );
 }
 
